@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import accumulate, pairwise
 
+from bowstring.drawings.areas import cut_to, draw_area
 from bowstring.drawings.boxes import Box, text_width
 from bowstring.drawings.labels import FAINT, LINE, Label
 from bowstring.drawings.line_shape import LineShape, shape_of
@@ -37,6 +38,8 @@ _DISC_OFF = (4.0, 10.0, 18.0)
 _HAND_OFF = (6.0, 14.0, 24.0, 36.0)
 _BAR, _BAR_HIGH, _TICK = 74.0, 22.0, 4.0
 _CUTS_APART = 7.0
+_AROUND, _NAMED = 24.0, 74.0
+"""How far off the slab what stands there is shown, and from which width on its name stands in lines."""
 _APART = 11.0
 """Least distance of two joins' squares, drawing units: of more that stand nearer only some are drawn."""
 
@@ -106,6 +109,7 @@ class _Made:
         if edges:
             self._slab(*edges)
             self._cuts(*edges)
+        self._standing()
         self._line(runs)
         for run in runs:
             self.sketch.ground.take_lines(self.shape.samples([run]))
@@ -138,6 +142,21 @@ class _Made:
             points = self.shape.samples(runs)
             self.sketch.ground.take_lines(points)
             self.sketch.see(*points)
+
+    def _standing(self) -> None:
+        """What stands in the concrete or in the dig, as much of it as is near the line, and its name."""
+        rows, shape = self.part["standing"], self.part["shape"]
+        if not rows:
+            return
+        ys = [y for hand in (shape["left"], shape["right"]) for _x, y in self.shape.samples(hand)]
+        near = Box(self.left, min(ys) - _AROUND, self.right, max(ys) + _AROUND)
+        for one in rows:
+            outline = cut_to([self.shape.at((corner["x"], corner["y"])) for corner in one["outline"]], near)
+            if outline:
+                draw_area(self.sketch, outline, one["stops"])
+                xs, levels = [x for x, _y in outline], [y for _x, y in outline]
+                spots = [((min(xs) + max(xs)) / 2, y) for y in (max(levels), min(levels))]
+                self.sketch.label(Label(one["name"], "word", spots, (0.0, 1.0), 6.0, _NAMED))
 
     def _line(self, runs: Sequence[LinedRun]) -> None:
         """The line in the accent; the arc that is staked is the strong one."""

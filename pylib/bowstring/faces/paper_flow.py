@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from bowstring.drawings.boxes import stack
 from bowstring.faces.build_parts import bold
-from bowstring.faces.paper_sizes import PAGE_WIDE, lines, width
+from bowstring.faces.paper_sizes import PAGE_WIDE, lines, lines_of, width
 from bowstring.sheet.markup import marked
 from bowstring.words.stars import unstarred
 
@@ -23,6 +24,8 @@ _TITLE, _GAP = 20.0, 7.0
 _HEAD_TYPE, _HEAD_LINE, _WRAPS = 12.5, 14.0, 120.0
 """The heads' type and its leading; pixels from which on a text that is no length may stand in two lines."""
 _CELL, _BETWEEN = 4.0, 6.0
+_REMEMBERED = 8192
+"""Texts whose widths are remembered: each is asked for with every size of the rows and every height of the drawing."""
 _FEWEST, _MOST_COLUMNS = 4, 3
 """Rows of a column beside another one, at least; columns."""
 
@@ -58,25 +61,32 @@ def sides(bands: Sequence[Band], row: int, rooms: Sequence[float], other: float)
 
     Each of the first sides is there, empty if need be. ``row``: one of ``ROWS``.
     """
-    left, made = list(rooms), [""] * len(rooms)
+    return ["".join(html_of(band, row) for band in side) for side in placed(bands, row, rooms, other)]
 
-    def take(html: str, high: float) -> bool:
+
+def placed(bands: Sequence[Band], row: int, rooms: Sequence[float], other: float) -> list[list[Band]]:
+    """Return which tables stand on each of these sides: how large they are is tried many times, and written once."""
+    left = list(rooms)
+    made: list[list[Band]] = [[] for _room in rooms]
+
+    def take(band: Band) -> bool:
+        high = _high(band, row)
         place = next((number for number, room in enumerate(left) if high <= room), None)
         if place is None and high <= other:
             left.append(other)
-            made.append("")
+            made.append([])
             place = len(left) - 1
         if place is None:
             return False
-        made[place] += html
+        made[place].append(band)
         left[place] -= high
         return True
 
     for band in bands:
         for one in _beside(band, row):
-            if not take(*_band(one, row)):
+            if not take(one):
                 for part in _parts(one[0], row, other):
-                    take(*_band((part,), row))
+                    take((part,))
     return made
 
 
@@ -96,39 +106,54 @@ def _parts(grid: Grid, row: int, room: float) -> list[Grid]:
     found, start = [], 0
     while start < len(grid.rows):
         count = len(grid.rows) - start
-        while count > 1 and _band((grid.part(start, start + count),), row)[1] > room:
+        while count > 1 and _high((grid.part(start, start + count),), row) > room:
             count -= 1
         found.append(grid.part(start, start + count))
         start += count
     return found
 
 
-def _band(band: Band, row: int) -> tuple[str, float]:
-    """Tables beside each other as HTML, and how high they stand."""
+def _high(band: Band, row: int) -> float:
+    """How high tables beside each other stand."""
+    beside = len(band) > 1
+    tall = (_tall(grid, row, _columns(grid, row, beside), beside) + (_TITLE if grid.title else 0.0) for grid in band)
+    return max(tall) + _GAP
+
+
+def html_of(band: Band, row: int) -> str:
+    """Return tables beside each other as HTML."""
     made = [_columns_of(grid, row, len(band) > 1) for grid in band]
-    html = f'<div class="band">{"".join(html for html, _high in made)}</div>' if len(made) > 1 else made[0][0]
-    return html, max(high for _html, high in made) + _GAP
+    return f'<div class="band">{"".join(made)}</div>' if len(made) > 1 else made[0]
 
 
 def _wide(grid: Grid, row: int) -> float:
     return sum(wide + _CELL for wide in _columns_wide(grid, row))
 
 
-def _columns_wide(grid: Grid, row: int) -> list[float]:
+@lru_cache(512)
+def _columns_wide(grid: Grid, row: int) -> tuple[float, ...]:
     """How wide each column is at least: what is long may be broken, but no length."""
-    return [
+    return tuple(
         max(_longest(head, _HEAD_TYPE), *(_least(one[column], TYPES[row]) for one in grid.rows))
         for column, head in enumerate(grid.heads)
-    ]
+    )
 
 
+@lru_cache(_REMEMBERED)
 def _longest(text: str, size: float) -> float:
     """How wide the longest word of a text is, a length being one."""
     return max(width(piece, size) for piece in stack(unstarred(text), "number", 0.0))
 
 
+@lru_cache(_REMEMBERED)
 def _least(text: str, size: float) -> float:
-    return max(_longest(text, size), min(width(unstarred(text), size), _WRAPS))
+    return max(_longest(text, size), min(_whole(text, size), _WRAPS))
+
+
+@lru_cache(_REMEMBERED)
+def _whole(text: str, size: float) -> float:
+    """How wide a text is on one line."""
+    return width(unstarred(text), size)
 
 
 def _tall(grid: Grid, row: int, columns: int, beside: bool) -> float:
@@ -156,7 +181,7 @@ def _set_wide(grid: Grid, row: int, share: float) -> list[float]:
     """How wide each column is set: nothing is broken where all of it has room, else each has its part of what is
     left."""
     whole = [
-        max(width(unstarred(head), _HEAD_TYPE), *(width(unstarred(one[column]), TYPES[row]) for one in grid.rows))
+        max(_whole(head, _HEAD_TYPE), *(_whole(one[column], TYPES[row]) for one in grid.rows))
         for column, head in enumerate(grid.heads)
     ]
     if sum(whole) + _CELL * len(whole) <= share:
@@ -167,19 +192,24 @@ def _set_wide(grid: Grid, row: int, share: float) -> list[float]:
 
 def _lines(cells: Sequence[str], size: float, wide: Sequence[float]) -> int:
     """In how many lines a row stands."""
-    return max(lines(unstarred(cell), size, room) for cell, room in zip(cells, wide, strict=True))
+    return max(lines_of(_whole(cell, size), room) for cell, room in zip(cells, wide, strict=True))
 
 
-def _columns_of(grid: Grid, row: int, beside: bool) -> tuple[str, float]:
-    """A table under its title, in as many columns as stand beside each other, with its height; in one where another
-    table stands beside it."""
+def _columns(grid: Grid, row: int, beside: bool) -> int:
+    """In how many columns beside each other a table stands; in one where another table stands beside it."""
+    if beside:
+        return 1
     room = int((PAGE_WIDE + _BETWEEN) / (_wide(grid, row) + _BETWEEN))
-    columns = 1 if beside else max(1, min(room, len(grid.rows) // _FEWEST, _MOST_COLUMNS))
+    return max(1, min(room, len(grid.rows) // _FEWEST, _MOST_COLUMNS))
+
+
+def _columns_of(grid: Grid, row: int, beside: bool) -> str:
+    """A table under its title, in its columns."""
+    columns = _columns(grid, row, beside)
     each = -(-len(grid.rows) // columns)
     title = f"<h3>{marked(unstarred(grid.title))}</h3>" if grid.title else ""
     tables = "".join(_table(grid.part(start, start + each), row) for start in range(0, len(grid.rows), each))
-    html = f'<div>{title}<div class="form-tables of-{columns}">{tables}</div></div>'
-    return html, (_TITLE if title else 0.0) + _tall(grid, row, columns, beside)
+    return f'<div>{title}<div class="form-tables of-{columns}">{tables}</div></div>'
 
 
 def _table(grid: Grid, row: int) -> str:

@@ -3,14 +3,14 @@ and what is signed off on its back. Tables that neither has room for stand on fu
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from html import escape
 from itertools import product
 
 from bowstring.drawings.lined import lined_svg
 from bowstring.faces.build_parts import bold
-from bowstring.faces.paper_flow import ROWS, has_room, sides
+from bowstring.faces.paper_flow import ROWS, Band, has_room, html_of, placed
 from bowstring.faces.paper_head import foot_html, head_html
 from bowstring.faces.paper_lined_tables import bands_of, bought, slopes_html, splices_told, table_of
 from bowstring.faces.paper_pour import sign_off, signatures
@@ -120,18 +120,28 @@ class _Sheet:
         foot = (
             _FOOT + (lines(left, 14.0, PAGE_WIDE - (width(right, 14.0) + _FOOT_GAP if right else 0.0)) - 1) * _FOOT_LINE
         )
-        tries = []
-        for feet, apart in product((True, False), repeat=2):
+        both = {feet: [*self._rows_of(feet)] for feet in (True, False)}
+        best: tuple[tuple[int, bool, int, int], list[list[Band]]] | None = None
+        for feet, drawn in product((True, False), DRAWN):
+            rooms = (
+                PAGE_TALL - heads[0] - drawn - _FRAME - front[0][1] - front[1][1] - foot - 5 * _GAP,
+                PAGE_TALL - heads[1] - back[0][1] - back[1][1] - _SIGNS - _FOOT - 5 * _GAP,
+            )
+            for row, bands in both[feet]:
+                made = placed(bands, row, rooms, PAGE_TALL - heads[0] - 2 * _GAP)
+                key = (len(made), not feet, -row, -drawn)
+                if best is None or key < best[0]:
+                    best = key, made
+        assert best is not None  # there is always a row
+        (_count, no_feet, row, drawn), made = best
+        return _Fit(-row, -drawn, not no_feet, ["".join(html_of(band, -row) for band in side) for side in made])
+
+    def _rows_of(self, feet: bool) -> Iterator[tuple[int, list[Band]]]:
+        """Yield each height of a row that has room, with its tables: where pieces begin first in their own."""
+        for apart in (True, False):
             bands = bands_of(self.part, self.sheet, feet=feet, apart=apart)
             for row in [row for row in ROWS if has_room(bands, row)] or ROWS[-1:]:
-                for drawn in DRAWN:
-                    rooms = (
-                        PAGE_TALL - heads[0] - drawn - _FRAME - front[0][1] - front[1][1] - foot - 5 * _GAP,
-                        PAGE_TALL - heads[1] - back[0][1] - back[1][1] - _SIGNS - _FOOT - 5 * _GAP,
-                    )
-                    made = sides(bands, row, rooms, PAGE_TALL - heads[0] - 2 * _GAP)
-                    tries.append(_Fit(row, drawn, feet, made))
-        return min(tries, key=lambda one: (len(one.made), not one.feet, -one.row, -one.drawn))
+                yield row, bands
 
     def _front(self) -> tuple[Told, Told]:
         """What stands over the tables of the front, and under them."""

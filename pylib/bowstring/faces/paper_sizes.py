@@ -42,7 +42,12 @@ def width(text: str, size: float) -> float:
 
 def lines(text: str, size: float, room: float) -> int:
     """Return in how many lines a text stands."""
-    return max(1, math.ceil(width(text, size) * _PLAIN / room))
+    return lines_of(width(text, size), room)
+
+
+def lines_of(wide: float, room: float) -> int:
+    """Return the same of a text that is so wide on one line."""
+    return max(1, math.ceil(wide * _PLAIN / room))
 
 
 def fitting(classes: Sequence[int], room: float) -> int:

@@ -7,12 +7,14 @@ taken to the left (with a minus to the right), and the sheet has to ask.
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from math import radians
 
-from bowstring.errors import bad
+from bowstring.errors import BadJob, bad
 from bowstring.forming.line.pieces import Hand, sign_of
 from bowstring.job.arc_given import ArcGiven, read_arc
+from bowstring.job.obstacles import Obstacle, read_obstacles
 from bowstring.job.reader import Reader, Reading
 from bowstring.job.terms import SIDES
 from bowstring.units.angles import both_angles, read_angle
@@ -61,12 +63,13 @@ class StraightSaid:
 @dataclass(frozen=True)
 class ArcSaid:
     """An arc: what is given of it, whether the larger of two is meant, to which hand it turns (``None`` where its three
-    points tell that), and its kink."""
+    points tell that), its kink, and what was said to be in the way while it was staked, in the frame of its stakes."""
 
     given: ArcGiven
     greater: bool
     turn: Hand | None
     kink: KinkSaid | None = None
+    ground: tuple[Obstacle, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -140,7 +143,18 @@ def _arc(piece: Reader) -> ArcSaid:
     if turn is None and given.points is None:
         raise bad(piece.field("turn"), "line.no_turn")
     arc = piece.inside("arc", None)
-    return ArcSaid(given, bool(arc and arc.flag("greater")), turn, _kink(piece, None))
+    return ArcSaid(given, bool(arc and arc.flag("greater")), turn, _kink(piece, None), _ground(piece))
+
+
+def _ground(piece: Reader) -> tuple[Obstacle, ...]:
+    """What is in the way of an arc that isn't staked now; what was only half said of it then is none."""
+    work = piece.job.get("work")
+    if not isinstance(work, Mapping):
+        return ()
+    try:
+        return read_obstacles(Reader(work, piece.tape, None, piece.field("work")))
+    except BadJob:
+        return ()
 
 
 def _hand(piece: Reader) -> Hand | None:

@@ -28,15 +28,16 @@ from bowstring.words import say
 def report_lines(plan: Plan, pouring: Pouring, chosen: Panels | None) -> list[str]:
     """Return the sentences, in the order in which a crew asks."""
     panel = _panel(plan, pouring, chosen) if chosen else ""
-    return lines_of(plan, pouring, panel, footing_line(plan, pouring))
+    return lines_of(plan, pouring, panel, footing_line(plan, pouring), _dug(plan))
 
 
-def lines_of(plan: Plan, pouring: Pouring, panel: str, footing: str) -> list[str]:
-    """Return the same, with what is told of the panels and of the footing."""
+def lines_of(plan: Plan, pouring: Pouring, panel: str, footing: str, dug: float | None) -> list[str]:
+    """Return the same, with what is told of the panels and of the footing; ``dug``: the area of the dig, square metres,
+    ``None`` where it is no wider than the slab, or isn't known."""
     lines = [loads_told(pouring), panel, _by_the_bag(pouring), _form(plan, pouring)]
     lines += [_edges(plan, pouring), _strip(plan, pouring), footing]
     if plan.said.slab.base:
-        lines.append(_bed(plan, pouring))
+        lines.append(_bed(plan, pouring, dug))
     lines.append(both_told(pouring))
     taken = taken_told(plan, pouring)
     return [line for line in [*lines, taken] if line]
@@ -144,24 +145,20 @@ def footing_told(plan: Plan, pouring: Pouring, made: Order | None) -> str:
     )
 
 
-def _bed(plan: Plan, pouring: Pouring) -> str:
-    base = plan.said.slab.base or 0.0
-    feet, shown = plan.tape.feet, thick(plan.tape, base)
+def _bed(plan: Plan, pouring: Pouring, dug: float | None) -> str:
+    """The base, under the slab alone and over the whole dig, of which ``dug`` is the area."""
+    base, feet = plan.said.slab.base or 0.0, plan.tape.feet
     area = plan.filled.area if plan.filled is not None else pouring.area  # a strip at a building stands on it, too
-    volume, dug = volume_text(area * base, feet), _dug(plan, pouring)
-    if dug is None:
-        return say("pour.bed", base=shown, volume=volume)
-    return say("pour.bed_dug", base=shown, volume=volume, dug=volume_text(dug * base, feet))
+    told = {"base": thick(plan.tape, base), "volume": volume_text(area * base, feet)}
+    return say("pour.bed", **told) if dug is None else say("pour.bed_dug", dug=volume_text(dug * base, feet), **told)
 
 
-def _dug(plan: Plan, pouring: Pouring) -> float | None:
+def _dug(plan: Plan) -> float | None:
     """The area of the whole dig, square metres; ``None`` where that is the slab's, or isn't known."""
     past, slab = overdig_of(plan), plan.taper or plan.slab
     if isinstance(plan.filled, Pad) and past:
         return plan.filled.dug(past)
-    if slab is None or not past or not isclose(pouring.area, slab.area):  # a line's edges aren't its staked arc's alone
-        return None
-    return area_between(*plan.edges, past)
+    return area_between(*plan.edges, past) if past and slab else None
 
 
 def both_told(pouring: Pouring) -> str:

@@ -89,13 +89,25 @@ class LinedShape(TypedDict):
 
 
 @final
+class LinedStanding(TypedDict):
+    """Something that stands in the concrete or in the dig, in the line's frame; ``where``: ``concrete`` or ``dig``;
+    ``stops``: ``tape`` or ``feet``; text: the caution."""
+
+    name: str
+    where: str
+    stops: str
+    text: str
+    outline: list[LinedPoint]
+
+
+@final
 class LinedPart(TypedDict):
     """A line of several pieces.
 
     Attributes:
         at: the number of the piece whose arc is staked, from 1.
         asks: what is left open about the line itself, as questions: nothing is built before they are answered.
-        cautions: what is doubtful: the slab lies over itself.
+        cautions: what is doubtful: the slab lies over itself, something stands in it; standing: that.
         ends: where it ends, for who stands at its start and looks along the first piece.
         pages: in the order of the build's rows.
         b_from_a: how B is set from A and the piece before it, past a kink; empty where the straight shows that.
@@ -116,6 +128,7 @@ class LinedPart(TypedDict):
     stations_shown: str
     concrete: str
     concrete_at_arc: str
+    standing: list[LinedStanding]
 
 
 @final

@@ -22,6 +22,7 @@ from bowstring.report.lined.hubs_told import again_told, first_told, set_told, t
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
+from bowstring.report.lined.standing import standing_along
 from bowstring.words import say
 
 _OPEN = {(WIDTH, EDGE): "edges.open", (WIDTH,): "edges.open_width", (EDGE,): "edges.open_side"}
@@ -51,16 +52,18 @@ def page(plan: LinePlan) -> LinedPage:
         return page_of("edges", "open", say(_OPEN[plan.waits]), "", "slab")
     left, right = (plan.tape.show_running(edge.length) for edge in (plan.slab.left_edge, plan.slab.right_edge))
     width, tight = plan.tape.show(plan.width), _tight(plan, plan.slab)
-    near = bool(tight or plan.slab.overlaps)
+    standing = standing_along(plan)
+    near = bool(tight or plan.slab.overlaps or standing)
     made = page_of("edges", "near" if near else "usual", say("lined.edges_row", left=left, right=right))
     made["more"] = say("lined.edges_more", width=width)
     if tight:
         one = min(tight, key=lambda inner: inner.radius)
         made["more"] = say("lined.edges_tight", radius=plan.tape.show(one.radius), piece=one.piece)
+    made["more"] = " ".join(row["text"] for row in standing) or made["more"]
     made["conclusion"] = say("lined.edges_conclusion", left=left, right=right, width=width)
     hubs = hubs_along(plan)
     made["tables"] = [*(_table(plan, plan.slab, hand) for hand in HANDS), *(table_of_hubs(hubs) if hubs else ())]
-    made["lines"] = [*_lines(plan, plan.slab, tight, hubs)]
+    made["lines"] = [*(row["text"] for row in standing), *_lines(plan, plan.slab, tight, hubs)]
     return made
 
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from math import degrees
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 from bowstring.forming.line.edges import EdgeRun
 from bowstring.forming.line.line import TEN_FEET, THREE_METRES, Join, Line
@@ -20,6 +20,7 @@ from bowstring.report.forms.build_lined import (
     LinedPoint,
     LinedRun,
     LinedShape,
+    LinedStanding,
 )
 from bowstring.report.lined.plan import LinePlan
 from bowstring.units.angles import show_dms
@@ -74,11 +75,21 @@ def _row(piece: Piece) -> PieceRow:
     return {"kind": "straight", "length": piece.length, "radius": None, "turn": None}
 
 
-def report_part(
-    plan: Lined, pages: list[LinedPage], b_from_a: str = "", concrete: tuple[str, str] = ("", "")
-) -> LinedPart:
-    """Return the answer's ``lined``, with the pages of its build, how B is set from A, and where the concrete lies
-    along the line and along the staked arc."""
+class Beside(NamedTuple):
+    """What is told of a line beside itself: how B is set from A; where the concrete lies along the line, and along the
+    staked arc; what stands in it."""
+
+    b_from_a: str = ""
+    concrete: str = ""
+    concrete_at_arc: str = ""
+    standing: Sequence[LinedStanding] = ()
+
+
+NOTHING = Beside()
+
+
+def report_part(plan: Lined, pages: list[LinedPage], beside: Beside = NOTHING) -> LinedPart:
+    """Return the answer's ``lined``, with the pages of its build."""
     joins = (None, *plan.line.joins)
     pieces = zip(plan.line.pieces, joins, strict=True)
     return {
@@ -88,12 +99,13 @@ def report_part(
         "pieces": [_piece(plan, number, *both) for number, both in enumerate(pieces, 1)],
         "shape": _shape(plan),
         "asks": plan.asks,
-        "cautions": cautions_of_line(plan),
+        "cautions": [*cautions_of_line(plan), *(row["text"] for row in beside.standing)],
         "pages": pages,
-        "b_from_a": b_from_a,
+        "b_from_a": beside.b_from_a,
         "stations_shown": _stations(plan),
-        "concrete": concrete[0],
-        "concrete_at_arc": concrete[1],
+        "concrete": beside.concrete,
+        "concrete_at_arc": beside.concrete_at_arc,
+        "standing": [*beside.standing],
     }
 
 

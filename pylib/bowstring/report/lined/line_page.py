@@ -8,9 +8,10 @@ from bowstring.forming.line.pieces import Bend, Piece, Straight
 from bowstring.geometry.plane import Point
 from bowstring.report.forms.build_lined import LinedPage, LinedTable
 from bowstring.report.lined.concrete import concrete_told
-from bowstring.report.lined.line import cautions_of_line, first_told, kinks_told, name_of
+from bowstring.report.lined.line import first_told, kinks_told, name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
+from bowstring.report.lined.standing import cautions_along
 from bowstring.words import say
 
 
@@ -34,14 +35,14 @@ def page_of_line(plan: LinePlan) -> LinedPage:
     heads = [say("lined.head_piece"), say("lined.head_station"), say("lined.head_radius"), say("lined.head_chord")]
     heads += [say("lined.head_long")] if plan.stationed else []
     page["tables"] = [{"key": "pieces", "title": say("lined.pieces"), "heads": heads, "rows": rows}, _begins(plan)]
-    lines = [concrete_told(plan), *kinks_told(plan), say("lined.order"), *_straight_on(plan), *cautions_of_line(plan)]
+    lines = [concrete_told(plan), *kinks_told(plan), say("lined.order"), *_straight_on(plan), *cautions_along(plan)]
     page["lines"] = [line for line in lines if line]
     return page
 
 
 def paper_lines(plan: LinePlan) -> list[str]:
     """Return what the form sheet says of the line, beside its tables."""
-    return [*kinks_told(plan), *cautions_of_line(plan)]
+    return [*kinks_told(plan), *cautions_along(plan)]
 
 
 def _radius_told(plan: LinePlan, piece: Piece) -> str:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from bowstring.forming.line.edges import Edge
+from bowstring.forming.line.outline import dug_area
 from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.line.sweep import Sweep
 from bowstring.forming.pour import Order
 from bowstring.report.forming.apron import apron_lines, joints_told
 from bowstring.report.forming.deepness import refusal_of
+from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.measured import measured_lines, thin_told
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.pour import conclusion_of, low_told, measure_told, more_of, open_told, why_of
@@ -106,12 +108,18 @@ def page(plan: LinePlan) -> LinedPage:
         *apron[1:],
         *joints_told(plan.plan, ends_along(plan)),
         *measured_lines(plan.plan, pouring),
-        *lines_of(plan.plan, pouring, panels_told(course), footing),
+        *lines_of(plan.plan, pouring, panels_told(course), footing, _dug(plan, plan.slab)),
         say("pour.mix"),
     ]
     made["lines"] = [line for line in lines if line]
     made["cautions"] = [say("pour.burns")]
     return made
+
+
+def _dug(plan: LinePlan, slab: LineSlab) -> float | None:
+    """The area of the dig, ``None`` where it is no wider than the slab, or no area of its own."""
+    past = overdig_of(plan.plan)
+    return dug_area(slab, past) if past else None
 
 
 def paper_lines(plan: LinePlan) -> list[str]:

@@ -23,11 +23,12 @@ from bowstring.report.forms.in_dig import InDigPart
 from bowstring.report.kinked import b_from_line
 from bowstring.report.lined import boards, edges, grades, joints, passes, pour
 from bowstring.report.lined.concrete import concrete_at_arc, concrete_told
-from bowstring.report.lined.line import cautions_of_line, report_line, report_part
+from bowstring.report.lined.line import Beside, report_line, report_part
 from bowstring.report.lined.line_page import page_of_line
 from bowstring.report.lined.on_paper import sheet_of
 from bowstring.report.lined.pages import page_of, row_of
 from bowstring.report.lined.plan import line_plan_of
+from bowstring.report.lined.standing import cautions_along, standing_along
 
 
 class Lined:
@@ -78,13 +79,14 @@ class Lined:
     @cached_property
     def cautions(self) -> list[str]:
         """What is doubtful of the line."""
-        return cautions_of_line(self.plan)
+        return cautions_along(self.plan)
 
     @cached_property
     def part(self) -> LinedPart:
         """The answer's ``lined``."""
-        concrete = concrete_told(self.plan), concrete_at_arc(self.plan)
-        return report_part(self.plan, self.pages, b_from_line(self.plan.plan.layout, short=True), concrete)
+        b_from_a = b_from_line(self.plan.plan.layout, short=True)
+        told = concrete_told(self.plan), concrete_at_arc(self.plan)
+        return report_part(self.plan, self.pages, Beside(b_from_a, *told, standing_along(self.plan)))
 
     @cached_property
     def sheet(self) -> LinedSheet:
