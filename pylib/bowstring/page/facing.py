@@ -20,7 +20,8 @@ from bowstring.words import say
 Made = dict[str, object]
 
 ON_TOP = ("checks", "build")
-"""Faces that say at their top what stands by old numbers, with newer ones under it; the paper says it on its front."""
+"""Faces that say at their top what stands by old numbers, with newer ones under it; the paper says it on every
+side."""
 
 LOCATED = 1
 """The card of the locate ticket."""
@@ -205,12 +206,12 @@ def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     return {"html": paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand, old=_told(old))}
 
 
-def _told(old: dict[int, list[str]]) -> str:
+def _told(old: dict[int, list[str]]) -> tuple[str, str]:
     if not old:
-        return ""
-    from bowstring.page.old_numbers import told
+        return "", ""
+    from bowstring.page.old_numbers import side_text, told
 
-    return told(old)
+    return told(old), side_text(old)
 
 
 def _why(answered: Answer, asked: Asked, last: LastAnswer) -> Made:

@@ -78,6 +78,11 @@ def told(old: Old) -> str:
     return say("stood.told", told=" ".join(each))
 
 
+def side_text(old: Old) -> str:
+    """Return what each side of the paper says, short: a side may go out by itself."""
+    return say("stood.on_side", told=bar_text(old))
+
+
 def on_top(html: str, old: Old) -> str:
     """Return a face with that line at its top, inside of what scrolls."""
     head, end, rest = html.partition(">")

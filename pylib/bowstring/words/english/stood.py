@@ -10,5 +10,6 @@ MESSAGES = {
     "stood.state_more": "Old numbers: {names} +{count}",
     "stood.arc": "arc {number}",
     "stood.of_arc": "Arc {number}. {told}",
+    "stood.on_side": "{told}. The numbers here are newer: don't build off those stakes.",
     "stood.told": "{told} The numbers here are newer.",
 }

@@ -10,5 +10,6 @@ MESSAGES = {
     "stood.state_more": "Números de antes: {names} +{count}",
     "stood.arc": "~arco~ {number}",
     "stood.of_arc": "~Arco~ {number}. {told}",
+    "stood.on_side": "{told}. Los de aquí son más nuevos: no construya con esas ~estacas~.",
     "stood.told": "{told} Los números de aquí son más nuevos.",
 }
