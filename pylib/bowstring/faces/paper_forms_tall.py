@@ -23,7 +23,7 @@ GAP = 7.0
 _HEAD, _TITLE, _TITLE_LINE, _TITLE_ROOM, _LONG = 65.0, 30.0, 32.4, 578.0, 34
 _MEASURES, _MEASURES_LINE, _BETWEEN = 16.0, 19.2, "    "
 _FRAME, _HAND, _PLAN_FRAME = 14.0, 56.0, 6.0
-_LINES, _LINE_ROW, _LINE_TYPE, _LINE_SIDES, _SIDES, _LEAST_NAME = 20.0, 23.0, 15.0, 3.0, 8.0, 60.0
+_LINES, _LINE_ROW, _LINE_TYPE, _LINE_SIDES, _SIDES, _LEAST_NAME = 20.0, 23.0, 15.0, 3.0, 10.0, 60.0
 _BOX_ROOM, _BOX_WIDE = 212.0, 242.0
 _HEAD_TYPE, _HEAD_LINE = 13.0, 14.3
 _TITLE_OVER, _TITLE_OVER_LINE, _HEADS = 15.0, 18.0, 18.0
@@ -120,7 +120,7 @@ def _around(answer: Answer, around: Around, *, dense: bool) -> float:
     size, leading, room = (14.0, 16.8, 252.0) if dense else (16.0, 19.2, 206.0)
     hand = set_tall([brief.stand(answer)], size, leading, room) + _HAND
     size, leading = (13.0, 14.5) if dense else (14.0, 16.8)
-    box = set_tall(around.box, size, leading, _BOX_ROOM) + _FRAME if around.box else 0.0
+    box = set_tall(around.box, size, leading, _BOX_ROOM, part=BOLD) + _FRAME if around.box else 0.0
     lines = _lines_tall(around.lines, PAGE_WIDE - (_BOX_WIDE if box else 0.0))
     size, leading = (13.0, 15.0) if dense else (14.0, 17.0)
     told = sum(set_tall([text], size, leading, PAGE_WIDE - 24.0) for text in around.told) + _FRAME
