@@ -85,5 +85,10 @@ def side_text(old: Old) -> str:
 
 def on_top(html: str, old: Old) -> str:
     """Return a face with that line at its top, inside of what scrolls."""
+    return line_on_top(html, told(old), "banner stop old")
+
+
+def line_on_top(html: str, line: str, kind: str = "banner") -> str:
+    """Return a face with a line at its top, inside of what scrolls; ``kind``: its classes."""
     head, end, rest = html.partition(">")
-    return f'{head}{end}<p class="banner stop old">{escape(told(old))}</p>{rest}' if end else html
+    return f'{head}{end}<p class="{kind}">{escape(line)}</p>{rest}' if end else html
