@@ -186,7 +186,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       undo.offer(result.said, () => job.restore(before));
     },
     restart() {
-      fill({ done: "", stood: "" });
+      fill({ done: "", stood: "", built: "", edged: "" });
       touched();
       place.go({ face: "stakes", card: 1 });
     },

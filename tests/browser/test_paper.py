@@ -168,6 +168,29 @@ OVERLAPS = """() => {
 }"""
 
 
+@pytest.fixture(params=LANGUAGES)
+def language(request: pytest.FixtureRequest) -> Iterator[str]:
+    speak(request.param)
+    yield request.param
+    speak("english")
+
+
+USUAL = ("Liberation Sans", "DejaVu Sans Condensed")
+
+
+@pytest.mark.parametrize("name", SLABS)
+def test_the_form_sheet_of_an_arc_has_room_in_every_language_and_face_with_old_numbers(
+    printer: Page, name: str, language: str
+) -> None:
+    html = paper_html(answering(SLABS[name]), "", DAY, old=("old " * 12, "old " * 20))  # type: ignore[arg-type]
+    printer.set_content(written(SLABS[name]).partition("<article")[0] + html)
+    for family in USUAL:
+        printer.add_style_tag(content=f".paper {{ font-family: '{family}' !important; }}")
+        heights = printer.locator(".side").evaluate_all("all => all.map(one => one.getBoundingClientRect().height)")
+        assert max(heights) <= TALL
+        assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, len(heights))
+
+
 def form_sheet(job: dict[str, object]) -> str:
     """The form sheet of a job alone, as a document with its styles."""
     face, printed = ((STYLES / name).read_text("utf-8") for name in ("face-paper.css", "print.css"))
@@ -175,13 +198,6 @@ def form_sheet(job: dict[str, object]) -> str:
     style = f"<style>{own}{face}</style><style media=print>{printed}</style>"
     sides = forms_sides(answering(job), DAY)  # type: ignore[arg-type]
     return f'<!doctype html><html lang=en><meta charset=utf-8><title>x</title>{style}<article class="paper">{sides}'
-
-
-@pytest.fixture(params=LANGUAGES)
-def language(request: pytest.FixtureRequest) -> Iterator[str]:
-    speak(request.param)
-    yield request.param
-    speak("english")
 
 
 FLAT: dict[str, object] = {"side": "left", "drawn_to": "face", "arc": {"chord": "14 ft", "sagitta": "3 ft"},

@@ -29,7 +29,8 @@ DENSE = 10
 _CHECK = 270.0
 _NARROW_TALL = 190.0
 _HALF = (PAGE_WIDE - 12.0) / 2
-_FIXED = 24.0 + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
+_LAST = 24.0
+_FIXED = _LAST + 50.0 + 10.0  # the last line, the gaps between the parts, the frame of the hand's box
 
 
 def paper_html(
@@ -39,25 +40,26 @@ def paper_html(
     *,
     marks_in: bool = False,
     all_stand: bool = False,
-    old: str = "",
+    old: tuple[str, str] = ("", ""),
 ) -> str:
     """Return the paper of an answer as an ``article``; every text in it is escaped.
 
     ``link`` is the job's own, ``date`` the day that it is printed, as a text; ``marks_in``: the marks of the services
     are on the ground; ``all_stand``: every stake stands, so that the front tells where no check was read;
-    ``old``: what the front says of stakes that stand by old numbers. Where something has to be settled before anybody
-    builds, the front says so and no number of a step stands on it.
+    ``old``: what the front says of stakes that stand by old numbers, and what every other side does, in a line. Where
+    something has to be settled before anybody builds, the front says so and no number of a step stands on it.
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
     stopped = bool(answer["stops"])
     tables: list[Setting] = [] if stopped else settings(answer)
     nothing: list[Setting] = []
-    marks = _Marks(marks_in, all_stand, old)
+    told, in_short = old
+    marks = _Marks(marks_in, all_stand, told)
     front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date, marks)
-    back, built = back_side(answer, link, date, stopped=stopped)
-    forms = forms_sides(answer, date)
-    more = more_sides(answer, rest, built, even=bool(forms))
+    back, built = back_side(answer, link, date, stopped=stopped, old="" if stopped else in_short)
+    forms = forms_sides(answer, date, in_short)
+    more = more_sides(answer, rest, built, even=bool(forms), old=in_short)
     return f'<article class="paper">{front}{back}{more}{forms}</article>'
 
 
@@ -91,8 +93,8 @@ def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> t
     fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
     told = _told(answer, there)
     old = [there.old] if there.old else []
-    fixed += tall(old, 14.0, 18.0, PAGE_WIDE)
     fixed += sum(tall([text], 14.0, 18.0, PAGE_WIDE) for text in told)
+    fixed += max(0.0, tall(old, 14.0, 18.0, PAGE_WIDE, 7.0) - _LAST)  # nobody springs a board on stakes that move
     fitted = sizes(tables, len(found) or 1, fixed)
     shown, rest = split(tables, min(MOST_ROWS, fitted.rows))
     on = f'<p class="goes-on">{marked(say("paper.goes_on", page=3))}</p>' if rest else ""
@@ -106,7 +108,7 @@ def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> t
         on,
         *(f'<p class="goes-on">{marked(text)}</p>' for text in told),
         checks_html(found, brief.no_check(answer) if not found else ""),
-        f'<p class="last">{BOX}<span>{marked(brief.last(answer))}</span></p>',
+        "" if old else f'<p class="last">{BOX}<span>{marked(brief.last(answer))}</span></p>',
         foot_html(brief.foot(answer), say("paper.turn_over")),
     ]
     dense_class = "dense " if dense else ""

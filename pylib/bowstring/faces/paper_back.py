@@ -5,7 +5,7 @@ from __future__ import annotations
 from html import escape
 
 from bowstring.drawings.lath import lath_svg
-from bowstring.faces.paper_head import of_line_html
+from bowstring.faces.paper_head import of_line_html, old_html
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, ROWS, fitting, tall
 from bowstring.faces.paper_table import built_html
 from bowstring.report.forms.answer import Answer
@@ -15,19 +15,22 @@ from bowstring.sheet.markup import marked
 from bowstring.sheet.of_line import with_others
 from bowstring.words import say
 
-MOST_BUILT = 20
-"""Rows of what was built that the back holds, both ends among them."""
+MOST_BUILT, LEAST_BUILT = 24, 19
+"""Rows of what was built that the back holds, both ends among them, where each is at least so high, pixels."""
 CODE = 112.0
 """The link's code, its blank around it included: 29.6 mm on paper."""
 _FIXED = 44.0 + 42.0 + 50.0 + 34.0  # head, the table's heads, who signs, gaps
 _NOTES, _GAP = 70.0, 12.0  # two lines of notes; between them and the code
 _INSIDE = PAGE_WIDE - 40.0
+_ROOMY = 20
+"""Rows that it holds anyhow; up to which they are rather higher than the job's own cautions many."""
+_MORE_LINE = 22.0
 
 
-def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[str, list[list[str]]]:
-    """Return the back, and the rows of what was built that it has no room for."""
+def back_side(answer: Answer, link: str, date: str, *, stopped: bool, old: str = "") -> tuple[str, list[list[str]]]:
+    """Return the back, and the rows of what was built that it has no room for; ``old``: see ``old_html``: its room
+    is the notes'."""
     built = [] if stopped else built_rows(answer)
-    shown, rest = built[:MOST_BUILT], built[MOST_BUILT:]
     stick = "" if stopped else _stick(answer)
     usual, own = brief.safe(answer), brief.own_cautions(answer)
     tail, tail_tall = _tail(link)
@@ -35,7 +38,9 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[s
     fixed += tall([with_others(answer)], 16.0, 20.0, PAGE_WIDE) if with_others(answer) else 0.0
     fixed += tall(answer["note"].split("\n"), 14.0, 17.0, _INSIDE, 2.0) if answer["note"] else 0.0
     fixed += tall(usual, 15.0, 18.0, _INSIDE, 4.0)
-    least = fixed + len(shown) * ROWS[-3]
+    most = MOST_BUILT if (PAGE_TALL - fixed - _MORE_LINE) / MOST_BUILT >= LEAST_BUILT else _ROOMY
+    shown, rest = built[:most], built[most:]
+    least = fixed + len(shown) * (ROWS[-3] if len(shown) <= _ROOMY else LEAST_BUILT)
     told = _within(own, PAGE_TALL - least)
     row = fitting(ROWS[2:], (PAGE_TALL - fixed - tall(told, 14.0, 17.0, _INSIDE, 4.0)) / max(len(shown), 1))
     title = say("paper.built_title", title=brief.title(answer))
@@ -43,7 +48,7 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool) -> tuple[s
     long = "short" if len(title) <= 40 else "longest"
     parts = [
         f'<div class="head"><h2 class="{long}">{marked(title)}</h2>'
-        f'<p class="which">{day}<b>{escape(say("paper.back"))}</b></p>{of_line_html(answer)}</div>',
+        f'<p class="which">{day}<b>{escape(say("paper.back"))}</b></p>{of_line_html(answer)}{old_html(old)}</div>',
         built_table(answer, shown) if shown else "",
         stick,
         _cautions(usual, told, len(own) - len(told)),

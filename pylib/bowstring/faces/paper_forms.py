@@ -9,10 +9,10 @@ from bowstring.drawings.slab_fill import PAPER
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_cuts import cut_rows
 from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, tables_html
-from bowstring.faces.paper_head import duo_html, foot_html, head_html
+from bowstring.faces.paper_forms_tall import Around, Fitted, fitted
+from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
 from bowstring.faces.paper_lined import lined_sides
 from bowstring.faces.paper_pour import pour_sides, tops_table
-from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.faces.paper_wall import is_wall, stakes_at, wall_front
 from bowstring.report.alone import boards_of, edges_of, grades_of, joints_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
@@ -26,40 +26,28 @@ from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
-ROWS = (29, 27, 25, 23, 21, 19, 17)
-"""Heights of a row that the style has for this sheet."""
 MORE = 34
 """Rows of a table on a further page."""
 
-_FIXED = 62.0 + 94.0 + 154.0 + 26.0 + 58.0  # head, boxes, drawing, last line, gaps
-_HEADS = 44.0  # a table's heading and its column heads
-_LINES, _LINE_ROW = 20.0, 23.0
-_BOX = 128.0
-"""How high the box of the boards stands beside the lines."""
-
-_PLAN = 150.0
 PAD_PLANS = (250, 150)
-"""How high the plan of a slab is, pixels, and that of a pad in the classes that the style has."""
-
-MANY = 12
-"""Rows over which what stands around the tables is smaller."""
-_LOWER = 42.0
+"""How high the plan of a pad is, pixels, in the classes that the style has."""
 
 _MOST_DIAGONALS = 5
 """Lengths of diagonals that differ and have room here: of more the long sheet has each bay's."""
 
 
-def forms_sides(answer: Answer, date: str) -> str:
-    """Return the form sheet's sides, empty for a job without a slab, and for one that nobody may build yet."""
+def forms_sides(answer: Answer, date: str, old: str = "") -> str:
+    """Return the form sheet's sides, empty for a job without a slab, and for one that nobody may build yet; ``old``:
+    what each says of stakes that stand by old numbers."""
     if answer["lined"]:
-        return lined_sides(answer, date)
+        return lined_sides(answer, date, old)
     edges = None if answer["stops"] else edges_of(answer)
     if edges is None:
         return "" if answer["stops"] else _none(answer, date)
     made = wall_front if is_wall(answer) else _front
-    front, rest = made(answer, edges, date)
-    back, tops = pour_sides(answer, date)
-    return front + back + _more(answer, rest, tops)  # the back right behind the front, on the same sheet
+    front, rest = made(answer, edges, date, old)
+    back, tops = pour_sides(answer, date, old)
+    return front + back + _more(answer, rest, tops, old)  # the back right behind the front, on the same sheet
 
 
 def _none(answer: Answer, date: str) -> str:
@@ -77,7 +65,7 @@ def _none(answer: Answer, date: str) -> str:
     )
 
 
-def _front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
+def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, list[Column]]:
     """The front, and the tables' rows that it has no room for."""
     boards, joints = boards_of(answer), joints_of(answer)
     pour = pour_of(answer)
@@ -85,43 +73,37 @@ def _front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Colum
     apron = _apron_told(deep)
     told, lines = [*_told(edges, boards, deep), *_joints_stop(joints), *apron], set_lines(edges)
     columns = columns_of(answer, edges, joints)
-    fixed = _FIXED + max(_LINES + _LINE_ROW * len(lines), _BOX if boards else 0.0) + _HEADS
-    most = max((len(rows) for _name, _head, rows in columns), default=1)
-    many = most > MANY or bool(apron)
-    size, leading = (13.0, 15.0) if many else (14.0, 17.0)
-    fixed += sum(tall([text], size, leading, PAGE_WIDE - 24.0) for text in told) + 14.0 - (_LOWER if many else 0.0)
-    row = fitting(ROWS, (PAGE_TALL - fixed) / max(most, 1))
-    shown, rest = _flowed(columns, (PAGE_TALL - fixed) / row, _HEADS / row)
-    first = "".join(tables_html(column) for column in shown)
+    title = say("forms.front_title", title=brief.title(answer))
+    foot = say("paper.safe_board") if boards else "", say("forms.turn_over")
+    around = Around(title, _slab(answer, edges), lines, _cuts(answer), told, foot, bool(apron))
+    fit = fitted(answer, around, columns, old_tall(old))
+    first = "".join(tables_html(column) for column in fit.shown)
     label = escape(say("forms.front"))
+    slab = f'<div class="wide">{"".join(f"<p>{marked(text)}</p>" for text in around.slab)}</div>'
     parts = [
-        head_html(answer, say("forms.front"), date, title=say("forms.front_title", title=brief.title(answer))),
-        duo_html(
-            answer,
-            f'<div class="wide">{"".join(f"<p>{marked(text)}</p>" for text in _slab(answer, edges))}</div>',
-            "form-hand",
-        ),
-        _plan(answer, edges, PAGE_TALL - fixed - row * most),
-        f'<div class="form-lines">{lines_html(lines)}{_cuts(answer)}</div>',
+        head_html(answer, say("forms.front"), date, title=title, old=old),
+        duo_html(answer, slab, "form-hand"),
+        _plan(answer, edges, fit),
+        f'<div class="form-lines">{lines_html(lines)}{_boxed(around.box)}</div>',
         f'<div class="form-tables of-{len(columns)}">{first}</div>',
         f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
-        foot_html(say("paper.safe_board") if boards else "", say("forms.turn_over")),
+        foot_html(*foot),
     ]
-    dense = "dense " if many else ""
-    front = f'<section class="side forms {dense}row-{row}" aria-label="{label}">{"".join(parts)}</section>'
-    return front, rest
+    dense = "dense " if fit.dense else ""
+    front = f'<section class="side forms {dense}row-{fit.row}" aria-label="{label}">{"".join(parts)}</section>'
+    return front, fit.rest
 
 
 def _joints_stop(joints: JointsPart | None) -> list[str]:
     return [f"*{joints['stop']}*"] if joints and joints["stop"] else []
 
 
-def _plan(answer: Answer, edges: EdgesPart, room: float) -> str:
-    """The slab drawn; a pad with its corners, diagonal, joints and slope, as large as the rest of the side lets it be:
-    ``room`` more pixels than any other has."""
+def _plan(answer: Answer, edges: EdgesPart, fit: Fitted) -> str:
+    """The slab drawn; a pad with its corners, diagonal, joints and slope, as large as the rest of the side lets it
+    be."""
     if edges["sides"] is None:
-        return f'<div class="low slab">{slab_svg(answer, id="form-plan")}</div>'
-    more = next((size for size in PAD_PLANS if size <= _PLAN + room), PAD_PLANS[-1])
+        return f'<div class="low slab drawn-{fit.drawn}">{slab_svg(answer, id="form-plan")}</div>'
+    more = next((size for size in PAD_PLANS if size <= fit.drawn + fit.left), PAD_PLANS[-1])
     return f'<div class="low slab pad-{more}">{slab_svg(answer, PAPER, id="form-plan")}</div>'
 
 
@@ -133,26 +115,7 @@ def _apron_told(deep: DeepPart | None) -> list[str]:
     return [*dug, " ".join(deep["joints"])]
 
 
-def _flowed(columns: list[Column], room: float, heads: float) -> tuple[list[list[Column]], list[Column]]:
-    """The tables in their columns, what one has no room for under a shorter one; and what none has room for. ``room``
-    and ``heads`` are rows: how many a column has room for, and how many a table's heads take."""
-    fit = int(room)
-    shown = [[(name, head, rows[:fit])] for name, head, rows in columns]
-    left = [room - len(rows[:fit]) for _name, _head, rows in columns]
-    rest: list[Column] = []
-    for name, head, rows in columns:
-        over = rows[fit:]
-        place = max(range(len(columns)), key=left.__getitem__)
-        here = max(0, int(left[place] - heads)) if over else 0
-        if here:
-            shown[place].append((name, head, over[:here]))
-            left[place] -= heads + len(over[:here])
-        if over[here:]:
-            rest.append((name, head, over[here:]))
-    return shown, rest
-
-
-def _more(answer: Answer, tables: list[Column], tops: list[TopRow]) -> str:
+def _more(answer: Answer, tables: list[Column], tops: list[TopRow], old: str) -> str:
     """The sides that follow both: the rest of the front's tables, then the rest of the tops, on one where they
     have room."""
     title = say("forms.front_title", title=brief.title(answer))
@@ -168,7 +131,7 @@ def _more(answer: Answer, tables: list[Column], tops: list[TopRow]) -> str:
         inside.append((len(part), tops_table(part, grades, wall=is_wall(answer))))
     if len(inside) == 2 and inside[0][0] + inside[1][0] + 4 <= MORE:
         inside = [(MORE, inside[0][1] + inside[1][1])]
-    head = head_html(answer, say("forms.more"), "", title=title, numbers=False)
+    head = head_html(answer, say("forms.more"), "", title=title, numbers=False, old=old)
     label = escape(say("forms.more"))
     return "".join(
         f'<section class="side forms row-25" aria-label="{label}">{head}{made}</section>' for _rows, made in inside
@@ -191,17 +154,19 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     return [stakes_at(answer, edges), lies, *thick]
 
 
-def _cuts(answer: Answer) -> str:
-    """The boards in a box: what bends, what to cut, how many stakes."""
+def _cuts(answer: Answer) -> list[str]:
+    """What stands in the box of the boards: what bends, what to cut, how many stakes."""
     boards = boards_of(answer)
     if boards is None:
         row = next(one for one in answer["build"] if one["key"] == "boards")
-        told = f"<p><b>{bold(row['text'])}</b></p><p>{bold(row['more'])}</p>"
-        return f'<div class="boxed">{told}</div>' if row["state"] == "near" else ""
-    cut = "".join(f"<p>{marked(text)}</p>" for text in cut_rows(boards))
+        return [f"*{row['text']}*", row["more"]] if row["state"] == "near" else []
     alone = boards["remedy"] and boards["cut"]  # no board bends, and the straight forms stand by themselves
-    stakes = marked(say("forms.form_stakes_straight" if alone else "forms.form_stakes", count=boards["with_spare"]))
-    return f'<div class="boxed"><p><b>{bold(boards["short"])}</b></p>{cut}<p><b>{stakes}</b></p></div>'
+    stakes = say("forms.form_stakes_straight" if alone else "forms.form_stakes", count=boards["with_spare"])
+    return [f"*{boards['short']}*", *cut_rows(boards), f"*{stakes}*"]
+
+
+def _boxed(box: list[str]) -> str:
+    return f'<div class="boxed">{"".join(f"<p>{bold(text)}</p>" for text in box)}</div>' if box else ""
 
 
 def _diagonals(edges: EdgesPart) -> str:

@@ -16,13 +16,23 @@ from bowstring.words import say
 _LONG_HAND = 6
 """Letters of a hand's name that stand in the largest type on one line: ``RIGHT``."""
 
+OLD_LINE = 19.0
+"""How high the line stands of stakes that stand by old numbers, pixels."""
+
 
 def head_html(
-    answer: Answer, side: str, date: str, *, title: str = "", numbers: bool = True, stakes: bool = True
+    answer: Answer,
+    side: str,
+    date: str,
+    *,
+    title: str = "",
+    numbers: bool = True,
+    stakes: bool = True,
+    old: str = "",
 ) -> str:
     """Return a side's head: the title (the job's own without one) in as large a type as it has room for, the arc's
     measures, which arc of a line it is, the side and the day. ``stakes``: whether all measures of the stakes' own
-    line stand under the drawing's radius, or their radius alone beside it."""
+    line stand under the drawing's radius, or their radius alone beside it; ``old``: see ``old_html``."""
     arc = "" if title else of_line_html(answer)
     title = title or brief.title(answer)
     long = next((name for most, name in ((34, "short"), (52, "long")) if len(title) <= most), "longest")
@@ -35,7 +45,7 @@ def head_html(
     day = f"<span>{escape(date)}</span>" if date else ""
     return (
         f'<div class="head"><h2 class="{long}">{marked(title)}</h2>{told}'
-        f'<p class="which">{day}<b>{escape(side)}</b></p>{arc}</div>'
+        f'<p class="which">{day}<b>{escape(side)}</b></p>{arc}{old_html(old)}</div>'
     )
 
 
@@ -43,6 +53,17 @@ def of_line_html(answer: Answer) -> str:
     """Return which arc of a line a side is of, and which have sheets of their own: empty for an arc alone."""
     told = with_others(answer)
     return f'<p class="of-line">{marked(told)}</p>' if told else ""
+
+
+def old_html(old: str) -> str:
+    """Return the line of a side's head that says what stands by old numbers: a side may go out by itself. Empty without
+    any; ``OLD_LINE`` is how high it stands."""
+    return f'<p class="old">{marked(old)}</p>' if old else ""
+
+
+def old_tall(old: str) -> float:
+    """Return how high that line stands, 0 without one."""
+    return OLD_LINE if old else 0.0
 
 
 def foot_html(left: str, right: str) -> str:

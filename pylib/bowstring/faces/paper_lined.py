@@ -11,7 +11,7 @@ from itertools import product
 from bowstring.drawings.lined import lined_svg
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_flow import ROWS, Band, has_room, html_of, placed
-from bowstring.faces.paper_head import foot_html, head_html
+from bowstring.faces.paper_head import foot_html, head_html, old_tall
 from bowstring.faces.paper_lined_tables import bands_of, bought, slopes_html, splices_told, table_of
 from bowstring.faces.paper_pour import sign_off, signatures
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall, width
@@ -45,12 +45,13 @@ Told = tuple[str, float]
 """HTML, and how high it stands, pixels."""
 
 
-def lined_sides(answer: Answer, date: str) -> str:
-    """Return the sides of a line's form sheet, empty for an arc alone and for a job that nobody may build yet."""
+def lined_sides(answer: Answer, date: str, old: str = "") -> str:
+    """Return the sides of a line's form sheet, empty for an arc alone and for a job that nobody may build yet; ``old``:
+    what each says of stakes that stand by old numbers."""
     part, sheet = answer["lined"], answer["lined_sheet"]
     if part is None or sheet is None or answer["stops"]:
         return ""
-    return _Sheet(answer, part, sheet).html(date)
+    return _Sheet(answer, part, sheet, old).html(date)
 
 
 @dataclass(frozen=True)
@@ -67,8 +68,8 @@ class _Fit:
 class _Sheet:
     """The form sheet in the making."""
 
-    def __init__(self, answer: Answer, part: LinedPart, sheet: LinedSheet) -> None:
-        self.answer, self.part, self.sheet = answer, part, sheet
+    def __init__(self, answer: Answer, part: LinedPart, sheet: LinedSheet, old: str) -> None:
+        self.answer, self.part, self.sheet, self.old = answer, part, sheet, old
         self.pages = {page["key"]: page for page in part["pages"]}
         self.lines = {paper["key"]: paper["lines"] for paper in sheet["parts"]}
         self.titles = tuple(say(f"lined.{name}_title", title=brief.title(answer)) for name in ("front", "back"))
@@ -82,7 +83,7 @@ class _Sheet:
         which = say("lined.sides", side=say("forms.front"), count=count)
         above, below = front
         first = [
-            head_html(self.answer, which, date, title=self.titles[0], numbers=False),
+            head_html(self.answer, which, date, title=self.titles[0], numbers=False, old=self.old),
             f'<div class="low slab drawn-{fit.drawn}">{drawing}</div>',
             above[0],
             f'<div class="flow">{fit.made[0]}</div>',
@@ -91,7 +92,7 @@ class _Sheet:
         ]
         above, below = back
         second = [
-            head_html(self.answer, say("forms.back"), date, title=self.titles[1], numbers=False),
+            head_html(self.answer, say("forms.back"), date, title=self.titles[1], numbers=False, old=self.old),
             above[0],
             f'<div class="flow">{fit.made[1]}</div>',
             below[0],
@@ -110,12 +111,14 @@ class _Sheet:
 
     def _more(self, fit: _Fit, number: int) -> str:
         which = say("lined.side", side=say("forms.more"), number=number, count=len(fit.made))
-        head = head_html(self.answer, which, "", title=self.titles[0], numbers=False)
+        head = head_html(self.answer, which, "", title=self.titles[0], numbers=False, old=self.old)
         return _side(which, fit.row, [head, f'<div class="flow">{fit.made[number - 1]}</div>'])
 
     def _fitted(self, front: tuple[Told, Told], back: tuple[Told, Told]) -> _Fit:
         """The fewest sides; among those with the hundredths, the largest rows, the largest drawing."""
-        heads = [_HEAD + max(0.0, lines(title, 23.0, _TITLE_ROOM) - 1) * 26.0 for title in self.titles]
+        heads = [
+            _HEAD + old_tall(self.old) + max(0.0, lines(title, 23.0, _TITLE_ROOM) - 1) * 26.0 for title in self.titles
+        ]
         left, right = self._foot()
         foot = (
             _FOOT + (lines(left, 14.0, PAGE_WIDE - (width(right, 14.0) + _FOOT_GAP if right else 0.0)) - 1) * _FOOT_LINE

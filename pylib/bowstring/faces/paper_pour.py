@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from html import escape
-from typing import Literal
 
 from bowstring.faces.build_parts import bold
-from bowstring.faces.paper_head import foot_html, head_html
-from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall, width
+from bowstring.faces.paper_head import OLD_LINE, foot_html, head_html, old_tall
+from bowstring.faces.paper_pour_tall import GAP, in_columns, order_tall, sign_tall
+from bowstring.faces.paper_sizes import BOLD, PAGE_TALL, PAGE_WIDE, fitting, set_lines, set_tall
 from bowstring.faces.paper_wall import is_wall
 from bowstring.faces.paper_wall_tops import is_level, level_told, sizes, tops_html
 from bowstring.report.alone import edges_of, grades_of, pour_of, wanted_joints
@@ -22,70 +22,134 @@ from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
-ROWS = (29, 27, 25, 23, 21, 19, 17)
-_JOINT_TYPE, _JOINT_SIDES = 13.0, 5.5
+ROWS = (29, 27, 25, 23, 21, 19, 18)
+"""Heights of a row that the style has for this sheet; in a lower one the type of a top has no room."""
 MANY = 12
 """Rows over which what stands under the tops is smaller."""
-_LOWER = 56.0
 
-_FIXED = 44.0 + 26.0 + 64.0 + 56.0  # head, last line, who signs, gaps
-_HEADS = 42.0
-_SIGN_ROW = 22.0
-_ORDER = 262.0
-"""How high the order stands beside what is signed off."""
-_ORDER_WALL = 12.0
-"""How much higher the order of two pours stands: its unit, and both nets, in a line more each."""
-_JOINTS, _JOINTS_LOW = 74.0, 62.0
-
-
-@dataclass(frozen=True)
-class _Block:
-    """What is told of both forms at some places: what the places are, what the forms are called, a place's name with
-    what it has on each."""
-
-    name: str
-    sides: list[str]
-    cells: list[tuple[str, ...]]
-
-
+_FIXED, _FOOT = 44.0 + GAP, 21.0 + GAP
+_HEADS = 32.0 + GAP
+_SIGNED, _SIGNED_LOW = 26.0 + 20.0, 14.0 + 20.0
+_WALL = 12.0
+"""How much higher the order of two pours may stand: its unit, and both nets, in a line more each."""
+_TITLE, _TITLE_LINE, _TITLE_ROOM = 30.0, 32.4, 578.0
 _ROOMY = 12.0
 """How much higher a row is to write in, where there is room for that in each."""
 
 
-def pour_sides(answer: Answer, date: str) -> tuple[str, list[TopRow]]:
-    """Return the back, and the tops that it has no room for."""
-    grades, pour = grades_of(answer), pour_of(answer)
-    signs = _sign_rows(answer)
-    wall = is_wall(answer)
+def pour_sides(answer: Answer, date: str, old: str = "") -> tuple[str, list[TopRow]]:
+    """Return the back, and the tops that it has no room for; ``old``: what it says of stakes that stand by old
+    numbers."""
+    grades, wall = grades_of(answer), is_wall(answer)
     in_a_line = wall and grades is not None and is_level(grades)
     tops = [] if in_a_line else _rows(grades, "stake", "back")
     joints = [] if in_a_line or wanted_joints(answer) is None else _rows(grades, "joint")
-    safe = [say(f"forms.safe_{name}") for name in ("governs", "cement_wall" if wall else "cement", "line")]
-    waits = _waits(answer)
-    blocks = [*_blocks(say("forms.joint"), joints, "tight"), *_blocks(say("grades.digs"), _digs(grades), "dig")]
-    beside = max(_HEADS + _SIGN_ROW * len(signs), _order_tall(pour) + (_ORDER_WALL if wall else 0.0))
-    rest = PAGE_TALL - _FIXED - _HEADS - beside
-    head_told = _head_told(answer, grades, in_a_line=in_a_line)
-    rest -= tall([*safe, *waits, *head_told], 14.0, 18.0, PAGE_WIDE - 30.0, 4.0)
-    dense, row, fit = _fitted(len(tops), len(blocks), rest)
-    title = say("forms.back_title", title=brief.title(answer))
+    told = _Told(
+        say("forms.back_title", title=brief.title(answer)),
+        [say(f"forms.safe_{name}") for name in ("governs", "cement_wall" if wall else "cement", "line")],
+        _waits(answer),
+        _head_told(answer, grades, in_a_line=in_a_line),
+        _sign_rows(answer),
+    )
+    fit = _fitted(answer, told, tops, beside := _Beside(joints, _digs(grades)), old)
     parts = [
-        head_html(answer, say("forms.back"), date, title=title, numbers=False),
-        *(f'<p class="tops-told{" one" if in_a_line else ""}">{bold(text)}</p>' for text in head_told),
-        tops_table(tops[:fit], grades, wall=wall),
-        *map(_block_html, blocks),
-        *_nones(waits),
-        f'<div class="before-truck">{sign_off(signs)}{_order(pour)}</div>',
-        f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in safe)}</ul>',
+        head_html(answer, say("forms.back"), date, title=told.title, numbers=False, old=old),
+        *(
+            f'<p class="tops-told{" one" if in_a_line else ""}">{bold(text)}</p>'
+            for text in _over(told, tops, fit.dense)
+        ),
+        tops_table(tops[: fit.rows], grades, wall=wall),
+        beside.made(dense=fit.dense)[0],
+        *_nones(told.waits),
+        f'<div class="before-truck">{sign_off(told.signs)}{_order(pour_of(answer))}</div>',
+        f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in told.safe)}</ul>',
         signatures(),
         f'<div class="notes">{escape(say("paper.notes"))}</div>' if in_a_line else "",
-        foot_html(say("forms.foot_grades") if tops else "", brief.title(answer)),
+        "" if fit.dense and tops else foot_html(say("forms.foot_grades") if tops else "", brief.title(answer)),
     ]
     label = escape(say("forms.back"))
-    size = _size(dense=dense, roomy=in_a_line and rest >= _ROOMY * len(signs))
-    kind = f"side forms {'of-wall ' if wall else ''}{size}row-{row}"
+    size = _size(dense=fit.dense, roomy=in_a_line and fit.left >= _ROOMY * len(told.signs))
+    kind = f"side forms {'of-wall ' if wall else ''}{size}row-{fit.row}"
     back = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
-    return back, tops[fit:]
+    return back, tops[fit.rows :]
+
+
+@dataclass(frozen=True)
+class _Told:
+    """What stands on the back but for the tops and the order: its title, the cautions, what it waits for, what is said
+    over the tops, what is signed off."""
+
+    title: str
+    safe: list[str]
+    waits: list[str]
+    head: list[str]
+    signs: list[tuple[str, str]]
+
+
+@dataclass(frozen=True)
+class _Beside:
+    """What stands in columns beside each other: the joints' tops, and the cut or fill where the ground was measured."""
+
+    joints: list[TopRow]
+    digs: list[TopRow]
+
+    def made(self, *, dense: bool) -> tuple[str, float]:
+        """Return both tables, and how high they stand."""
+        tables = [
+            in_columns(self.joints, say("forms.joint"), "tight", dense=dense),
+            in_columns(self.digs, say("grades.digs"), "dig", dense=dense),
+        ]
+        return "".join(html for html, _high in tables), sum(high for _html, high in tables)
+
+
+@dataclass(frozen=True)
+class _Fit:
+    """Whether what stands under the tops is smaller, how high a row of them is, how many have room, what is left."""
+
+    dense: bool
+    row: int
+    rows: int
+    left: float
+
+
+def _fitted(answer: Answer, told: _Told, tops: list[TopRow], beside: _Beside, old: str) -> _Fit:
+    """Return how the back is set: smaller where there are many tops, and wherever they have no room otherwise. The line
+    of what stands by ``old`` numbers has its room whether it is there or not: no top goes to another side for it."""
+    for dense in [False, True] if len(tops) <= MANY else [True]:
+        room = PAGE_TALL - _beside_tops(answer, told, tops, dense=dense) - beside.made(dense=dense)[1]
+        left = room - OLD_LINE - ROWS[-1] * len(tops)
+        if left >= 0.0:
+            break
+    if left < 0.0:
+        return _Fit(True, ROWS[-1], max(1, int((room - OLD_LINE) / ROWS[-1])), left)
+    row = fitting(ROWS, (room - old_tall(old)) / max(len(tops), 1))
+    return _Fit(dense, row, len(tops), left)
+
+
+def _beside_tops(answer: Answer, told: _Told, tops: list[TopRow], *, dense: bool) -> float:
+    """How high all but the tops and the joints' stands."""
+    wall, pour = is_wall(answer), pour_of(answer)
+    truck = _WALL * wall + max(
+        sign_tall(told.signs, dense=dense, roomy=False), order_tall(pour, dense=dense, wall=wall)
+    )
+    safe = set_tall(told.safe, *((13.0, 15.6) if dense else (15.0, 18.0)), PAGE_WIDE - 46.0, gap=4.0) + GAP
+    head = set_tall([*_over(told, tops, dense), *told.waits], 15.0, 18.0, PAGE_WIDE, gap=GAP, part=BOLD)
+    over = set_lines(told.title, _TITLE, _TITLE_ROOM, BOLD) - 1 if len(told.title) <= _LONG else 0
+    title = over * _TITLE_LINE
+    heads = _HEADS if tops else 0.0
+    foot = 0.0 if dense and tops else _FOOT
+    return _FIXED + foot + title + head + heads + truck + GAP + safe + (_SIGNED_LOW if dense else _SIGNED)
+
+
+def _over(told: _Told, tops: list[TopRow], dense: bool) -> list[str]:
+    """What stands over the tops: on a side that has no room for a last line, that each is rounded, too."""
+    if not dense or not tops:
+        return told.head
+    return [" ".join([*told.head[:1], say("forms.foot_grades")]), *told.head[1:]]
+
+
+_LONG = 34
+"""Letters of a title over which its type is smaller, and it stands in a line as a rule."""
 
 
 def _waits(answer: Answer) -> list[str]:
@@ -104,22 +168,8 @@ def _size(*, dense: bool, roomy: bool) -> str:
     return "dense " if dense else "roomy " if roomy else ""
 
 
-def _fitted(tops: int, blocks: int, rest: float) -> tuple[bool, int, int]:
-    """Whether what stands under the tops is smaller, as it is where it has to be; how high their rows are; how many
-    have room."""
-    least = ROWS[-1] * tops
-    dense = tops > MANY or rest - _JOINTS * blocks < least <= rest - _JOINTS_LOW * blocks + _LOWER
-    room = rest - _JOINTS_LOW * blocks + _LOWER if dense else rest - _JOINTS * blocks
-    row = fitting(ROWS, room / max(tops, 1))
-    return dense, row, max(1, int(room / row))
-
-
 def _rows(grades: GradesPart | None, *kinds: str) -> list[TopRow]:
     return [row for row in grades["rows"] if row["kind"] in kinds] if grades else []
-
-
-def _order_tall(pour: PourPart | None) -> float:
-    return _ORDER + tall([pour["footing_text"], *pour["deep"]["thin"]], 14.0, 17.0, 236.0) if pour else 0.0
 
 
 def _head_told(answer: Answer, grades: GradesPart | None, *, in_a_line: bool) -> list[str]:
@@ -175,31 +225,6 @@ def _both(row: TopRow) -> list[TopPart]:
 def _digs(grades: GradesPart | None) -> list[TopRow]:
     """Where the ground was measured: how much is cut or filled under each form."""
     return grades["digs"] if grades and not grades["stop"] else []
-
-
-def _blocks(name: str, rows: list[TopRow], what: Literal["tight", "dig"]) -> list[_Block]:
-    """What stands beside each other, of joints or of stakes, in as many equal blocks as it takes to have room."""
-    if not rows:
-        return []
-    sides = [say("forms.outer"), say("forms.inner")]
-    cells = [(row["name"], *(top[what] for top in _both(row))) for row in rows]
-    widest = max(width(text, _JOINT_TYPE) for row in cells for text in row)
-    first = max(width(text, _JOINT_TYPE) for text in (name, *sides))
-    wide = max(1, int((PAGE_WIDE - first - 20.0) / (widest + _JOINT_SIDES)))
-    count = -(-len(cells) // -(-len(cells) // wide))
-    return [_Block(name, sides, cells[start : start + count]) for start in range(0, len(cells), count)]
-
-
-def _block_html(block: _Block) -> str:
-    """What is told of both forms at some places, side by side; once where it is the same on both."""
-    names, *told = zip(*block.cells, strict=True)
-    lines = [(block.name, names)]
-    lines += [(say("forms.both"), told[0])] if len(set(told)) == 1 else list(zip(block.sides, told, strict=False))
-    body = "".join(
-        f'<tr><th scope="row">{escape(name)}</th>{"".join(f"<td>{marked(text)}</td>" for text in texts)}</tr>'
-        for name, texts in lines
-    )
-    return f'<table class="joint-tops"><tbody>{body}</tbody></table>'
 
 
 def _sign_rows(answer: Answer) -> list[tuple[str, str]]:

@@ -21,8 +21,8 @@ BIG = (37, 34, 31, 29, 27, 25, 23, 21, 19, 18, 17, 16, 15, 14, 13)
 """Sizes of a row's numbers that the style has."""
 PLANS = (190, 170, 150, 130, 110, 90, 70, 54)
 """Heights of the plan that the style has."""
-MOST_ROWS = 18
-"""Stakes that stand on the front; more of them go on over further pages."""
+MOST_ROWS = 22
+"""Stakes that stand on the front where they have room; more of them go on over further pages."""
 PER_PAGE = 30
 _LEAST_PLAN = 110
 """Height of the plan where stakes go on over further pages anyhow: rather a row less than an arc too small to see."""
@@ -115,3 +115,20 @@ def _cell(text: str, size: float) -> float:
 def tall(texts: Iterable[str], size: float, leading: float, room: float, gap: float = 0.0) -> float:
     """Return how high texts stand under each other."""
     return sum(lines(text, size, room) * leading + gap for text in texts)
+
+
+BOLD, PLAIN = 0.905, 0.825
+"""Of a text's ``width``, a bold one in the widest face of all: what the widest of those makes it that come before that
+one in the style, bold and plain. Of the forms' sides every machine has one of those."""
+
+
+def set_lines(text: str, size: float, room: float, part: float = PLAIN) -> int:
+    """Return in how many lines a text stands on the forms' sides; ``part``: ``BOLD`` or ``PLAIN``."""
+    return max(1, math.ceil(width(text, size) * part / max(room, 1.0) - 1e-6))
+
+
+def set_tall(
+    texts: Iterable[str], size: float, leading: float, room: float, *, gap: float = 0.0, part: float = PLAIN
+) -> float:
+    """Return how high texts stand under each other on the forms' sides."""
+    return sum(set_lines(text, size, room, part) * leading + gap for text in texts)

@@ -10,7 +10,7 @@ from bowstring.drawings.slab import slab_svg
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_cuts import cut_rows
 from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, table_html
-from bowstring.faces.paper_head import duo_html, foot_html, head_html
+from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.report.alone import boards_of, edges_of, wanted_joints
 from bowstring.report.forming.edge_marks import CENTER
@@ -37,11 +37,14 @@ def is_wall(answer: Answer) -> bool:
     return edges is not None and bool(edges["faces"])
 
 
-def wall_front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[Column]]:
-    """Return the front, and the tables' rows that it has no room for."""
+def wall_front(answer: Answer, edges: EdgesPart, date: str, old: str = "") -> tuple[str, list[Column]]:
+    """Return the front, and the tables' rows that it has no room for; ``old``: what it says of stakes that stand by old
+    numbers."""
     lines, columns, box = _lines(edges), columns_of(answer, edges, wanted_joints(answer)), _box(edges)
     where, told, joints = where_and_what(answer, edges), _told(answer, edges), _of_joints(answer, columns)
-    fitted = _fitted(columns, joints, box, lambda low, text: _fixed(len(lines), where, [*told, *text], low=low))
+    fitted = _fitted(
+        columns, joints, box, lambda low, text: old_tall(old) + _fixed(len(lines), where, [*told, *text], low=low)
+    )
     if not fitted.beside and box:
         told, box = [*told, " ".join(box)], []
     shown = [table_html(name, head, rows[:fit]) for (name, head, rows), fit in zip(columns, fitted.fits, strict=True)]
@@ -53,7 +56,7 @@ def wall_front(answer: Answer, edges: EdgesPart, date: str) -> tuple[str, list[C
     line = "".join(f"<p>{marked(text)}</p>" for text in where)
     title = say("forms.front_title", title=brief.title(answer))
     parts = [
-        head_html(answer, say("forms.front"), date, title=title, stakes=not answer["offset"]),
+        head_html(answer, say("forms.front"), date, title=title, stakes=not answer["offset"], old=old),
         duo_html(answer, f'<div class="wide">{line}</div>', "form-hand"),
         f'<div class="low slab drawn-{fitted.drawn}">{slab_svg(answer, id="form-plan")}</div>' if fitted.drawn else "",
         lines_html(lines, off=True),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
 from html import escape
 
 from bowstring.drawings.boxes import text_width
@@ -46,11 +47,12 @@ def stakes_html(
     done: Collection[int] = (),
     anew: Mapping[str, str] | None = None,
     done_marks: Collection[str] = (),
+    was: Before | None = None,
 ) -> str:
     """Return one card, whole, with its buttons; the nearest there is where there is none of that number.
 
-    ``done``: running numbers; ``done_marks``: the marks of forms' cards that are done, by old numbers, too. Where
-    something stops the answer: that, and its way out.
+    ``done``: running numbers; ``done_marks``: the marks of forms' cards that are done, by old numbers, too; ``was``:
+    what is told of those. Where something stops the answer: that, and its way out.
     """
     if answer["stops"]:
         return stop_html(answer)
@@ -67,9 +69,9 @@ def stakes_html(
         f'<figure class="draw{whole}">{drawn(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         in_dig_html(answer, one, done),
-        _numbers(one),
+        _numbers(one, was.card if was else None),
         _right(one),
-        _notes([*one["notes"], *_unread(answer, one)]),
+        _notes([*one["notes"], *_unread(answer, one), *_was_said(one, was)]),
         _received(one, anew or {}),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
@@ -88,17 +90,48 @@ def _of_line(answer: Answer, card: CardRow) -> str:
     return f'<p class="of-line">{marked(told)}</p>{arcs}' if told else ""
 
 
-def _numbers(card: CardRow) -> str:
+@dataclass(frozen=True)
+class Before:
+    """What was worked by other numbers than those of now: the card as it was done, where that is known; the line that
+    says that the stakes are an edge no more, empty where they are."""
+
+    card: CardRow | None = None
+    edge: str = ""
+
+
+def _was_said(card: CardRow, was: Before | None) -> list[str]:
+    """The edge that the stakes are no more; and of a card done by other numbers, where none of those that stand large
+    is another one, what else it said."""
+    if was is None:
+        return []
+    told = [was.edge] if was.edge else []
+    old = was.card
+    if old is None or any(_old_number(one, old) for one in card["numbers"]):
+        return told
+    right, before = (one["right"]["shown"] if one["right"] else None for one in (card, old))
+    if before and before != right:
+        return [*told, say("stood.was", shown=before)]
+    return [*told, say("stood.was_text", text=old["text"])] if old["text"] != card["text"] else told
+
+
+def _old_number(number: CardNumber, old: CardRow | None) -> str:
+    """A number as it was, empty where it wasn't another one."""
+    before = next((one["shown"] for one in old["numbers"] if one["label"] == number["label"]), "") if old else ""
+    return before if before != number["shown"] else ""
+
+
+def _numbers(card: CardRow, old: CardRow | None) -> str:
     if not card["numbers"]:
         return '<div class="nums"></div>'
     size = max((size_of(one["shown"]) for one in card["numbers"]), key=SIZES_DOWN.index)
-    return f'<dl class="nums">{"".join(_number(one, size) for one in card["numbers"])}</dl>'
+    return f'<dl class="nums">{"".join(_number(one, size, _old_number(one, old)) for one in card["numbers"])}</dl>'
 
 
-def _number(one: CardNumber, size: str) -> str:
+def _number(one: CardNumber, size: str, before: str) -> str:
     label = marked(one["label"]) + (f" ({marked(one['slope'])})" if one["slope"] else "")
+    was = f'<b class="was">{marked(say("stood.was", shown=before))}</b>' if before else ""
     return (
-        f"<div><dt><i>{one['disc']}</i><span>{label}</span></dt>"
+        f"<div><dt><i>{one['disc']}</i><span>{label}</span>{was}</dt>"
         f'<dd class="{size}">{escape(isolated(one["shown"]))}</dd></div>'
     )
 

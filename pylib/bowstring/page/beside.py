@@ -13,9 +13,12 @@ MOST_ROWS = 200
 MOST_SIGNS = 2000
 """Of a text that is kept so."""
 
-PLAIN = ("done", "by", "date", "ticket", "called", "stood", "parent", "received", "anew", "unit_before")
+PLAIN = ("done", "by", "date", "ticket", "called", "stood", "built", "edged", "parent", "received", "anew",
+         "unit_before")  # fmt: skip
 """``done``: numbers of the cards that stand and marks of those of the forms, apart by blanks;
 ``stood``: the link of the job that they stand on;
+``built``: the links of the jobs by which cards of the forms were done, apart by blanks;
+``edged``: the link of the job by which the stakes are an edge of the slab;
 ``parent``: what names the job that this one is a copy of; ``received``: what a copy of this one will name, as long as
 it is as it came by a link; ``anew``: the stake that was set again and the checks that are taped anew, apart by
 ``|``;

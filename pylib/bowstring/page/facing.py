@@ -20,7 +20,8 @@ from bowstring.words import say
 Made = dict[str, object]
 
 ON_TOP = ("checks", "build")
-"""Faces that say at their top what stands by old numbers, with newer ones under it; the paper says it on its front."""
+"""Faces that say at their top what stands by old numbers, with newer ones under it; the paper says it on every
+side."""
 
 LOCATED = 1
 """The card of the locate ticket."""
@@ -52,6 +53,10 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         from bowstring.page.old_numbers import on_top
 
         made["html"] = on_top(str(made["html"]), old)
+    elif face == "build" and (edge := _edge_was(answered, asked["fields"], last)):
+        from bowstring.page.old_numbers import line_on_top
+
+        made["html"] = line_on_top(str(made["html"]), edge)
     outs = _outs(answered, asked["fields"])
     badges = {"checks": str(outs or "")}
     told = {
@@ -208,16 +213,27 @@ def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     done = ticked(answered, fields, lambda: last.link(fields)[0])
     stand = {card["number"] for card in answered["cards"] if card["stake"]} <= set(done)
     day = str(fields.get("date", ""))
-    old = old_of(answered, fields, last)
-    return {"html": paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand, old=_told(old))}
+    old, edge = old_of(answered, fields, last), _edge_was(answered, fields, last)
+    return {"html": paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand, old=_told(old, edge))}
 
 
-def _told(old: dict[int, list[str]]) -> str:
-    if not old:
+def _edge_was(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> str:
+    """The line that says that the stakes are an edge no more: empty where they are."""
+    if not fields.get("edged"):
         return ""
-    from bowstring.page.old_numbers import told
+    from bowstring.page.before import edge_was
 
-    return told(old)
+    return edge_was(answered, fields, lambda: last.link(fields)[0])
+
+
+def _told(old: dict[int, list[str]], edge: str) -> tuple[str, str]:
+    """What the paper says of what stands by old numbers: its front, and every other side. Where all of it stands by the
+    numbers of now, that the stakes are an edge no more."""
+    if not old:
+        return edge, edge
+    from bowstring.page.old_numbers import side_text, told
+
+    return told(old), side_text(old)
 
 
 def _why(answered: Answer, asked: Asked, last: LastAnswer) -> Made:

@@ -78,7 +78,17 @@ def told(old: Old) -> str:
     return say("stood.told", told=" ".join(each))
 
 
+def side_text(old: Old) -> str:
+    """Return what each side of the paper says, short: a side may go out by itself."""
+    return say("stood.on_side", told=bar_text(old))
+
+
 def on_top(html: str, old: Old) -> str:
     """Return a face with that line at its top, inside of what scrolls."""
+    return line_on_top(html, told(old), "banner stop old")
+
+
+def line_on_top(html: str, line: str, kind: str = "banner") -> str:
+    """Return a face with a line at its top, inside of what scrolls; ``kind``: its classes."""
     head, end, rest = html.partition(">")
-    return f'{head}{end}<p class="banner stop old">{escape(told(old))}</p>{rest}' if end else html
+    return f'{head}{end}<p class="{kind}">{escape(line)}</p>{rest}' if end else html

@@ -37,7 +37,7 @@ FORMS, HUBS = "form_", "form_hubs-"
 KINK_HERE = "kink"
 """The field of the kink where the staked arc begins."""
 
-_BESIDE = ("done", "stood", "anew", "read")
+_BESIDE = ("done", "stood", "edged", "anew", "read")
 """What is kept of an arc's work beside the form, by the first piece of the fields' ids."""
 
 

@@ -6,8 +6,8 @@ import json
 from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
-from bowstring.faces.passes import card_at, count, first_open, marks, standing
-from bowstring.faces.stakes import stakes_html, steps_list_html
+from bowstring.faces.passes import card_at, changed, count, first_open, marks, standing
+from bowstring.faces.stakes import Before, stakes_html, steps_list_html
 from bowstring.faces.unread import card_text
 from bowstring.page.beside import done_of, marks_of
 from bowstring.page.stood import moved_marks
@@ -43,11 +43,34 @@ def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str
     if asked.get("panel") == "list":
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
     anew = _anew(answered, asked["fields"], card)
-    made |= {"html": stakes_html(answered, card, done, anew, done_marks), "say": _spoken(answered, card)}
+    was = _before(answered, asked, card, done_marks, link)
+    made |= {"html": stakes_html(answered, card, done, anew, done_marks, was), "say": _spoken(answered, card)}
     made |= _suspected(answered, card)
     if not answered["stops"]:
-        made["fixed"] = _fixed(answered, done, link)
+        made["fixed"] = _kept(answered, asked["fields"], card, done, link)
     return made
+
+
+def _kept(
+    answered: Answer, fields: Mapping[str, str], card: int, done: Collection[int], link: Callable[[], str]
+) -> dict[str, str]:
+    """What is kept with a card that is done now: what its stakes stand on, and what tells later what was worked by."""
+    from bowstring.page.before import built_by, edged_by
+
+    kept = _fixed(answered, done, link) | edged_by(fields, link(), stands=_standing(answered, done))
+    return kept | ({"built": built_by(fields, link())} if card_at(answered, card)["mark"] else {})
+
+
+def _before(answered: Answer, asked: Asked, card: int, done_marks: Collection[str], link: Callable[[], str]) -> Before:
+    """What a card says of what was: its own numbers, and on the first card of either pass the edge that the stakes
+    are no more."""
+    one, fields = card_at(answered, card), asked["fields"]
+    if answered["stops"] or not (fields.get("built") or fields.get("edged")):
+        return Before()
+    from bowstring.page.before import card_before, edge_was
+
+    old = card_before(one, fields, done_marks) if changed(one, done_marks) else None
+    return Before(old, edge_was(answered, fields, link) if one["number"] == 1 else "")
 
 
 def _anew(answered: Answer, fields: Mapping[str, str], card: int) -> dict[str, str]:

@@ -81,13 +81,14 @@ def answer_before(fields: Mapping[str, str], link: str) -> Answer | None:
         # Both as a link has them: every card that is turned comes by here, and an equal job needn't be laid out.
         if _said(read_link(stood)) == _said(read_link(link)):
             return None
-        return _answer_to(stood, shown_here())
+        return answer_to(stood, shown_here())
     except BadJob:
         return None
 
 
 @remembered(4)  # one job, and other arcs of its line: every face asks as long as nobody has settled it
-def _answer_to(link: str, shown: str | None) -> Answer:
+def answer_to(link: str, shown: str | None) -> Answer:
+    """Return the answer to the job of a link, shown in a device's unit; raises ``BadJob``."""
     answer = answering(read_link(link), shown=shown)
     _standing(answer)  # refused here, or nowhere
     return answer

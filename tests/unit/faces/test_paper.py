@@ -174,7 +174,9 @@ def tapes(chord: str) -> dict[str, Any]:
     return {**GOOD["two tapes"], "arc": arc, "method": "tapes", "spacing": "2.3 ft"}
 
 
-@pytest.mark.parametrize(("chord", "stakes", "further"), [("40 ft", 18, 0), ("44 ft", 19, 1), ("48 ft", 21, 1)])
+@pytest.mark.parametrize(
+    ("chord", "stakes", "further"), [("40 ft", 18, 0), ("44 ft", 19, 0), ("48 ft", 21, 0), ("56 ft", 24, 1)]
+)
 def test_a_few_more_stakes_than_the_front_holds_take_one_further_page(chord: str, stakes: int, further: int) -> None:
     answer = answer_to(tapes(chord))
     front, back, *more = sides(tapes(chord))

@@ -9,7 +9,8 @@ import pytest
 
 from bowstring import answering
 from bowstring.faces.paper import paper_html
-from bowstring.faces.paper_forms import _flowed, forms_sides
+from bowstring.faces.paper_forms import forms_sides
+from bowstring.faces.paper_forms_tall import flowed
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
 from form_jobs import BARE, HUBS, JOBS, WALK, WALL, WALLS
@@ -241,6 +242,49 @@ def test_without_a_base_or_an_instrument_nothing_of_them_stands_there() -> None:
 def test_a_table_flows_under_the_shorter_one_and_none_of_its_rows_is_lost() -> None:
     """16 rows have room; the shorter one leaves 13, of which 3 are the heads of what flows under it."""
     rows = [[f"{number}"] for number in range(30)]
-    shown, rest = _flowed([("long", (), rows), ("short", (), rows[:3])], 16.5, 3.0)
+    shown, rest = flowed([("long", (), rows), ("short", (), rows[:3])], 16.5, 3.0)
     assert [[len(one[2]) for one in column] for column in shown] == [[16], [3, 10]]
     assert [one[2] for one in rest] == [rows[26:]] and shown[0][0][2] + shown[1][1][2] + rest[0][2] == rows
+
+
+OLD = (
+    "Set by the old numbers: M, Q1. The numbers here are newer.",
+    "Old numbers: M, Q1 +19. The numbers here are newer.",
+)
+
+
+def counted(job: dict[str, object], old: tuple[str, str] = ("", "")) -> int:
+    html = paper_html(answering(job), "https://example.org/#x", "May 31", old=old)  # type: ignore[arg-type]
+    assert html.count(OLD[1]) == bool(old[1]) * (
+        html.count("<section") - 1
+    )  # on every side but the front, which has more
+    return html.count("<section")
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_stands_by_old_numbers_takes_no_further_side(language: str) -> None:
+    speak(language)
+    try:
+        spaced = [{**SIDEWALK, "spacing": spacing} for spacing in ("8 ft", "4 ft", "3 ft", "30 in", "27 in", "2 ft")]
+        for job in [*JOBS.values(), *WALLS.values(), *spaced]:
+            assert counted(job, OLD) == counted(job)
+    finally:
+        speak("english")
+
+
+@pytest.mark.parametrize(("spacing", "stakes", "count"), [("3 ft", 17, 4), ("27 in", 22, 5)])
+def test_an_apron_with_readings_of_the_rod_is_on_few_sides(spacing: str, stakes: int, count: int) -> None:
+    """Ten joints and 17 stakes have room on the forms' two sides; 22 stakes take one side more, and none but that."""
+    job = {**SIDEWALK, "spacing": spacing}
+    assert len(answering(job)["stakes"]) == stakes and counted(job) == count  # type: ignore[arg-type]
+
+
+def test_the_joints_tops_stand_a_row_each_in_columns() -> None:
+    """Ten joints in three columns are four rows: of the second column the fifth is the first."""
+    _front, back, *_more = sides(SIDEWALK)
+    grades = answering(SIDEWALK)["grades"]  # type: ignore[arg-type]
+    rows = [row for row in grades["rows"] if row["kind"] == "joint"] if grades else []  # type: ignore[typeddict-item]
+    assert len(rows) == 10 and back.count("joint outer inner") == 3
+    line = [rows[place] for place in (0, 4, 8)]
+    told = " ".join(f"{row['name']} {row['outside']['tight']} {row['inside']['tight']}" for row in line)
+    assert told.replace(" ", "") in back.replace(" ", "")

@@ -29,6 +29,7 @@ def bar_of_numbers(fields: dict[str, str]) -> dict[str, str]:
     return state
 
 
+ON_SIDE = "Old numbers: M, Q1. The numbers here are newer: don't build off those stakes."
 BOTH = "Set by the old numbers: M, Q1. The numbers here are newer."
 
 
@@ -42,10 +43,19 @@ def test_every_face_says_that_stakes_stand_by_old_numbers(face: str) -> None:
     html = unescape(told["html"])
     assert html.count(BOTH) == (face in ("checks", "build", "paper"))
     if face == "paper":
-        front = html.split('<section class="side ')[1]
+        front, *others = html.split('<section class="side ')[1:]
         assert front.startswith("front") and BOTH in front
+        assert len(others) == 3 and all(ON_SIDE in one for one in others)
+    assert ON_SIDE not in unescape(shown(fields, face)["html"])
     assert BOTH not in unescape(shown(fields, face)["html"])
     assert bar_of_numbers(fields)["sign"] == "computed"
+
+
+def test_every_side_of_a_line_s_paper_says_it_too() -> None:
+    later = {**line_of_two(), "after-0-radius": "25 ft"}
+    front, *others = unescape(shown(later, "paper")["html"]).split('<section class="side ')[1:]
+    told = "Old numbers: arc 3. The numbers here are newer: don't build off those stakes."
+    assert len(others) >= 3 and all(told in one for one in others) and told not in front
 
 
 def test_the_line_stands_inside_of_what_scrolls() -> None:
