@@ -101,6 +101,18 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     });
   }
 
+  // To what a panel tells, with the buttons that settle it: as soon as it's there.
+  function leadTold(name) {
+    const told = at("slab-told");
+    if (!told.hidden) return lead(name, told.id);
+    const seen = new MutationObserver(() => {
+      if (told.hidden && place.now.panel === name) return;
+      seen.disconnect();
+      if (place.now.panel === name) lead(name, told.id);
+    });
+    seen.observe(told, { attributes: true, attributeFilter: ["hidden"] });
+  }
+
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
@@ -112,7 +124,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     asked({ open: answers }) {
       if (answers) {
         open("numbers", answers);
-        return lead(answers, at("slab-told").hidden ? "edge" : "slab-told"); // with the buttons that settle it
+        return leadTold(answers);
       }
       const building = (one) => place.now.face === "build" && document.querySelector(one);
       const bar = building("#build .ask.open") || at("ask-open");

@@ -134,7 +134,7 @@ def _old_numbers(answered: Answer, asked: Asked, last: LastAnswer) -> dict[str, 
         return {}
     from bowstring.page.old_numbers import bar_text
 
-    return {"go": say("numbers.go_old"), "state": {"sign": "stop", "text": bar_text(old)}}
+    return {"go": say("numbers.go_old"), "state": {"sign": "stop", "text": bar_text(old), "panel": ""}}
 
 
 def _without_slab(

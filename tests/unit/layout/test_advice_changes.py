@@ -68,10 +68,10 @@ def test_a_string_parallel_to_the_chord_is_offered_where_it_would_do() -> None:
     assert change["parallel"] == pytest.approx(change["size"])
     assert (
         "is blocked by bank" in advice["text"]
-        and "Instead: String 14' 0\" off A-B, on the curve's side." in advice["text"]
+        and "Instead: String 10' 0\" off A-B, on the curve's side." in advice["text"]
     )
     (way,) = answer(job, whole=False)["ways_out"]
-    assert way["button"] == "String 14' 0\" off A-B, on the curve's side" and way["fields"]["parallel"] == "14' 0\""
+    assert way["button"] == "String 10' 0\" off A-B, on the curve's side" and way["fields"]["parallel"] == "10' 0\""
     taken = answer({**job, **way["fields"]}, whole=False)
     assert taken["stops"] == [] and taken["parallel"] == pytest.approx(change["parallel"])
     done = answer({**job, "parallel": f"{change['parallel']} m"}, whole=False)

@@ -70,7 +70,7 @@ def test_what_is_in_the_way_goes_back_only_where_the_pins_are_set_round_it() -> 
     """With the wall there the parallel string's pins are squared off; without it two tapes cross."""
     from card_jobs import PLAIN, box
 
-    wall = {**PLAIN, "method": "ordinates", "parallel": "8 ft", "ground": [box("the wall", 34.5, -11, 36, 0.2)]}
+    wall = {**PLAIN, "method": "ordinates", "parallel": "8 ft", "ground": [box("the wall", 34.5, -11, 36, 0.1)]}
     fields = worked({"unit": "ft-in", **fields_of_job(wall)}, 5)
     assert "PA" in "".join(answering(job_of_fields(fields))["cards"][3]["sets"])
     gone = {name: "" for name in fields if name.startswith("ground-")}

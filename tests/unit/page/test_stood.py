@@ -91,7 +91,7 @@ def test_what_proves_ends_that_exist_is_no_stop_as_long_as_its_numbers_stay() ->
     from bowstring.page.fields import fields_of_job
     from card_jobs import PLAIN, box
 
-    wall = {**PLAIN, "method": "ordinates", "parallel": "8 ft", "ground": [box("the wall", 34.5, -11, 36, 0.2)]}
+    wall = {**PLAIN, "method": "ordinates", "parallel": "8 ft", "ground": [box("the wall", 34.5, -11, 36, 0.1)]}
     fields = worked({"unit": "ft-in", **fields_of_job(wall)}, 3)
     assert not is_stop({**fields, **FOUND})
     fields = worked(fields, 5, 4)
