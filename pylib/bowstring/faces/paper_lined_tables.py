@@ -53,7 +53,7 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     joints = [place["label"] for place in sheet["places"] if place["begins"] or place["kind"] == "end"]
     jointed = any(place["kind"] == "joint" for place in sheet["places"])
     rows = []
-    for number, (name, ends, radius, chord, *_long) in enumerate(line["rows"] if line else []):
+    for number, (name, ends, radius, chord, *_more) in enumerate(line["rows"] if line else []):
         row = [name, radius, _bare(chord), ends, *joints[number : number + jointed]]
         row += begins["rows"][number][2:] if begins else []
         for _hand, edge in told:
