@@ -11,6 +11,8 @@ const endOf = (name) => name.split("-").slice(2).join("-");
 // A row is what stands in it; one that was only just put in, what it is to be. `anew`: another job's fields were put in.
 export function pieces(anew) {
   let [shown, number] = [0, 0];
+  const before = [...rowsOf("before").querySelectorAll("input")].some(({ type, value }) => type !== "radio" && value.trim());
+  if (anew) at("line-start").open = !before; // there it's looked for first
   for (const row of panel.querySelectorAll(".pc")) {
     const said = textsOf(row).filter(({ value }) => value.trim());
     const own = row.matches(".own");
@@ -73,7 +75,10 @@ panel.addEventListener("click", ({ target }) => {
     row.querySelector('.jn [name$="kink"]').value = "";
     return changed();
   }
-  if (target.closest("[data-at=start]")) return moved("before", 0, put);
+  if (target.closest("[data-at=start]")) {
+    at("line-start").open = false;
+    return moved("before", 0, put);
+  }
   // Before the staked arc, and at the line's end: after the last row of the group that is used.
   const group = !row ? "after" : row.matches(".own") ? "before" : row.parentElement.dataset.rows;
   const used = [...rowsOf(group).children].findLastIndex((one) => one.dataset.kind) + 1;

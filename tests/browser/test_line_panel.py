@@ -119,3 +119,39 @@ def test_another_arc_is_taken_to_be_staked_from_its_row(page: Page) -> None:
     open_panel(page, "pieces")
     expect(page.locator(".pc.own .no")).to_have_text("3")
     assert rows(page) == ["1 straight", "2 arc", "3 arc", "4 straight"]
+
+
+def test_who_starts_with_a_straight_finds_it_before_any_number(open_page: Callable[..., Page]) -> None:
+    """12 ft straight, then R 40 to the left for 30 ft, then straight 20: typed in the order of the drawing."""
+    page = open_page(360, SCREEN)
+    page.wait_for_selector("html[data-sheet=computed]")
+    entry = page.locator("#ask-pieces")
+    expect(entry).to_be_in_viewport()  # on the first screen, nothing scrolled
+    entry.click()
+    assert rows(page) == ["1 arc"]
+    page.locator("#panel-pieces [data-at=start] [data-put=straight]").click()
+    expect(page.locator("[id=before-0-straight]")).to_be_focused()
+    page.locator("[id=before-0-straight]").fill("12")
+    assert rows(page) == ["1 straight", "2 arc"]
+    expect(told(page, "own-said")).to_have_text(say("pieces.own_waits"))
+    page.locator("#panel-pieces > .scroll > .pick [data-put=straight]").click()
+    page.locator("[id=after-0-straight]").fill("20")
+    assert rows(page) == ["1 straight", "2 arc", "3 straight"]
+    assert page.evaluate(SMALL, HIT) == [] and page.evaluate(WIDE) == []
+    hold_accessible(page, "the pieces, their arc not answered yet")
+    page.locator(".pc.own .take").click()
+    expect(page.locator("#arc-radius")).to_be_in_viewport()
+    page.locator("#arc-radius").fill("40")
+    page.locator("#arc-arc_length").fill("30")
+    expect(page.locator("#ask-hand-said")).to_have_text(say("numbers.open"))  # a question, and no stop
+    expect(page.locator("#ask-open-said")).to_have_text(say("numbers.panel_hand"))
+    page.locator("#arc-arc_length").blur()
+    open_panel(page, "hand")
+    page.locator("#side label.hand:has([value=right])").click()  # RIGHT of A-B: it turns left
+    open_panel(page, "pieces")
+    expect(told(page, "line-long")).to_contain_text("62' 0\"")
+    expect(page.locator("#line-drawn-echo svg")).to_be_visible()
+    page.locator("#line-start > summary").click()
+    page.locator("[id=station]").fill("10+00")
+    page.locator("#panel-pieces .thumb button").click()
+    expect(page.locator("#ask-pieces-said")).to_contain_text(say("numbers.pieces_from", station="10+00"))

@@ -17,10 +17,17 @@ def pieces_html(page: Entries) -> str:
     """Return what stands in the panel: what is told of the line, its rows, what adds one at either end."""
     return (
         f'{_told("line-drawn")}<p class="ends">{_told("line-long")}</p>'
-        f'<div class="pieces"><div class="pick" data-at="start">{_put("straight", "first_straight")}'
-        f"{_put('arc', 'first_arc')}</div>{_rows(page, BEFORE)}{_own(page)}{_rows(page, AFTER)}</div>"
-        f'<div class="pick">{_put("straight", "add_straight")}{_put("arc", "add_arc")}</div>'
-        f"{page.field(page.fields['station'])}<p>{_told('line-ends')}</p>"
+        f'<div class="pieces">{_start(page)}{_rows(page, BEFORE)}{_own(page)}{_rows(page, AFTER)}</div>'
+        f'<div class="pick">{_put("straight", "add_straight")}{_put("arc", "add_arc")}</div><p>{_told("line-ends")}</p>'
+    )
+
+
+def _start(page: Entries) -> str:
+    """What is said of the line's start: it stands open until a piece comes before the staked arc."""
+    return (
+        f'<details id="line-start" open><summary>{said("pieces.start")}</summary><div class="pick" data-at="start">'
+        f"{_put('straight', 'first_straight')}{_put('arc', 'first_arc')}</div>"
+        f"{page.field(page.fields['station'])}</details>"
     )
 
 

@@ -33,21 +33,13 @@ def stakes_csv(answer: Answer) -> str:
     """
     widest = max((len(table["head"]) - 1 for table in answer["tables"]), default=0)
     axes = answer["site"]["axes"]
-    drawn = [say(f"table.drawing_{place}_{axes}") for place in ("first", "second")] if axes else []
-    hand = say(f"hand.{answer['side']}") if answer["side"] else say("hand.curve")
-    head = [say("csv.stake"), say("csv.along"), say("csv.x"), say("csv.y", hand=hand)]
-    head += [say("csv.across"), say("csv.along_off")]
-    head += [say("csv.metres", name=name) for name in drawn]
-    head += [say("station.head")] if any("station_shown" in stake for stake in answer["stakes"]) else []
-    head += [say("csv.status")]
-    head += [say("csv.reading", number=number + 1) for number in range(widest)]
     readings = {row[0]: (table["head"][1:], row[1:]) for table in answer["tables"] for row in table["rows"]}
     out = io.StringIO()
     writer = csv.writer(out)
     if answer["stops"]:
         writer.writerow([_harmless(say("csv.stopped", why=" ".join(answer["stops"])))])
     status = say("csv.status_stop" if answer["stops"] else "csv.status_ready")
-    writer.writerow(head)
+    writer.writerow(_head(answer, widest))
     for stake in answer["stakes"]:
         names, cells = readings.get(stake["name"], ([], []))
         told = [say("csv.told", name=name, shown=cell) for name, cell in zip(names, cells, strict=True)]
@@ -59,6 +51,18 @@ def stakes_csv(answer: Answer) -> str:
             [_harmless(named_through(answer, stake["name"])), *figures, *station, status, *map(_harmless, told)]
         )
     return out.getvalue()
+
+
+def _head(answer: Answer, widest: int) -> list[str]:
+    """What stands over the columns; ``widest``: readings that a stake has at most."""
+    axes = answer["site"]["axes"]
+    drawn = [say(f"table.drawing_{place}_{axes}") for place in ("first", "second")] if axes else []
+    hand = say(f"hand.{answer['side']}") if answer["side"] else say("hand.curve")
+    head = [say("csv.stake"), say("csv.along"), say("csv.x"), say("csv.y", hand=hand)]
+    head += [say("csv.across"), say("csv.along_off")]
+    head += [say("csv.metres", name=name) for name in drawn]
+    head += [say("station.head")] if any("station_shown" in stake for stake in answer["stakes"]) else []
+    return [*head, say("csv.status"), *(say("csv.reading", number=number + 1) for number in range(widest))]
 
 
 def _harmless(cell: str) -> str:

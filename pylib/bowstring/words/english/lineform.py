@@ -35,6 +35,7 @@ MESSAGES = {
     "form.piece_turn": "Arc turns",
     "form.piece_more": "What is kept of it",
     # the panel of the pieces, as they are typed
+    "pieces.start": "The line starts here",
     "pieces.tangent": "*Tangent*, no kink",
     "pieces.reverses": "*Tangent*, no kink: the curve reverses",
     "pieces.kink": "*Kink {angle} {hand}*",

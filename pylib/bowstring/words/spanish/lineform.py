@@ -35,6 +35,7 @@ MESSAGES = {
     "form.piece_turn": "El ~arco~ da vuelta a la",
     "form.piece_more": "Lo que se guarda de él",
     # the panel of the pieces, as they are typed
+    "pieces.start": "La línea empieza aquí",
     "pieces.tangent": "*~Tangente~*, sin quiebre",
     "pieces.reverses": "*~Tangente~*, sin quiebre: la curva se invierte",
     "pieces.kink": "*Quiebre de {angle} a la {hand}*",
