@@ -57,7 +57,7 @@ def stakes_html(
     if answer["stops"]:
         return stop_html(answer)
     one = card_at(answer, card)
-    one = {**one, "text": card_text(answer, one)}
+    one, was = {**one, "text": card_text(answer, one)}, was or Before()
     steps = " ".join(str(step) for step in one["steps"])
     drawn = pass_svg if one["mark"] else step_svg
     whole = "" if one["lines"] and not one["mark"] else " whole"
@@ -69,9 +69,9 @@ def stakes_html(
         f'<figure class="draw{whole}">{drawn(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         in_dig_html(answer, one, done),
-        _numbers(one, was.card if was else None),
+        _numbers(one, was.card),
         _right(one),
-        _notes([*one["notes"], *_unread(answer, one), *_was_said(one, was)]),
+        _notes([*([was.edge] if was.edge else []), *_was_said(one, was.card), *one["notes"], *_unread(answer, one)]),
         _received(one, anew or {}),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
@@ -99,19 +99,21 @@ class Before:
     edge: str = ""
 
 
-def _was_said(card: CardRow, was: Before | None) -> list[str]:
-    """The edge that the stakes are no more; and of a card done by other numbers, where none of those that stand large
-    is another one, what else it said."""
-    if was is None:
+def _was_said(card: CardRow, old: CardRow | None) -> list[str]:
+    """Of a card done by other numbers, what was another one and doesn't stand beside one that stands large now: numbers
+    that were something else, or else what had to be read, or what the card said."""
+    if old is None:
         return []
-    told = [was.edge] if was.edge else []
-    old = was.card
-    if old is None or any(_old_number(one, old) for one in card["numbers"]):
-        return told
+    labels = {one["label"] for one in card["numbers"]}
+    gone = [one for one in old["numbers"] if one["label"] not in labels]
+    if gone:
+        return [say("stood.was_number", label=one["label"], shown=one["shown"]) for one in gone]
+    if any(_old_number(one, old) for one in card["numbers"]):
+        return []
     right, before = (one["right"]["shown"] if one["right"] else None for one in (card, old))
     if before and before != right:
-        return [*told, say("stood.was", shown=before)]
-    return [*told, say("stood.was_text", text=old["text"])] if old["text"] != card["text"] else told
+        return [say("stood.was", shown=before)]
+    return [say("stood.was_text", text=old["text"])] if old["text"] != card["text"] else []
 
 
 def _old_number(number: CardNumber, old: CardRow | None) -> str:

@@ -82,7 +82,7 @@ def _of_arc(old: Answer, now: Answer) -> str:
         return ""
     other = today.get(INSIDE if was == OUTSIDE else OUTSIDE)
     if other is not None and _on(other):
-        return say(f"stood.edge_{was}_other", off=row["off_shown"])
+        return say(f"stood.edge_{was}_other")
     return say(f"stood.edge_{was}", off=row["off_shown"])
 
 

@@ -14,7 +14,7 @@ from bowstring.page.beside import MOST_SIGNS, for_layout
 from bowstring.page.calls import Calls
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.linking import link_of
-from bowstring.words import speak
+from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
 from stood_fields import FIELDS, WALK, M, card, worked
 
@@ -65,6 +65,15 @@ def test_a_card_that_was_done_by_other_numbers_shows_the_old_one_beside_the_new(
     assert 'class="changed"' in card(unknown, number)["html"] and 'class="was"' not in card(unknown, number)["html"]
 
 
+def test_a_hub_on_the_other_side_says_on_which_it_was() -> None:
+    """2 ft off the stakes before and after: to the other hand of them since the slab lies on that."""
+    fields, number = built(worked({**SLAB, "slab-overdig": "1 ft"}, M), "hubs")
+    (label,) = re.findall(r"<dt><i>1</i><span>(.*?)</span></dt>", card(fields, number)["html"])
+    later = card({**fields, "edge": "inside"}, number)["html"]
+    assert 'class="was"' not in later and unescape(label) in text_of(later.split('class="notes"')[1])
+    assert f"Was2'0\":{unescape(label)}".replace(" ", "") in text_of(later).replace(" ", "")
+
+
 def test_as_many_links_are_kept_as_a_field_holds_the_last_one_among_them() -> None:
     fields: dict[str, str] = {}
     for number in range(20):
@@ -90,10 +99,10 @@ OUTER = "Your stakes stand on the old outer edge. It is {} of them now."
     [
         ({}, {"width": "6 ft"}, ""),
         ({}, {"edge": "inside"},
-         "Your stakes were the outer edge, now they are the inner one. Outer edge: 5' 0\" outside of them."),
+         "Your stakes were the outer edge. They are the inner edge now."),
         ({}, {"edge": "left"}, ""),  # on whose hand the curve is
         ({"edge": "inside"}, {"edge": "outside", "width": "4 ft"},
-         "Your stakes were the inner edge, now they are the outer one. Inner edge: 4' 0\" inside of them."),
+         "Your stakes were the inner edge. They are the outer edge now."),
         ({"drawn_to": "centre", "edge": "centre"}, {"width": "6 ft"}, ""),
         ({"drawn_to": "centre", "edge": "centre", "offset": "2 ft 6 in", "toward": "outside"}, {"width": "7 ft"},
          OUTER.format("1' 0\" outside")),
@@ -169,6 +178,7 @@ def test_in_every_language(language: str) -> None:
     try:
         fields = worked(SLAB, M + 1)
         plain, changed = (text_of(shown({**fields, "edge": edge}, "build")) for edge in ("outside", "inside"))
-        assert "5' 0\"" in changed and changed != plain
+        told = text_of(say("stood.edge_outside_other").replace("~", ""))
+        assert told in changed and told not in plain
     finally:
         speak("english")
