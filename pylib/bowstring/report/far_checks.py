@@ -18,7 +18,7 @@ from bowstring.report.checks import row_of_check
 from bowstring.report.forming.pad_edges import square_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.read import FarChecks
-from bowstring.report.read import read_row
+from bowstring.report.read import read_row, typed_of
 
 FAR = "far"
 
@@ -27,16 +27,13 @@ def report_far(plan: Plan, kept: Kept, errors: Errors) -> FarChecks:
     """Return the answer's ``far_checks``, of any other slab than a pad no row; ``errors``: of the layout's tape."""
     pad, job = plan.filled, plan.layout.job
     if not isinstance(pad, Pad):
-        return {"rows": [], "read": [], "off": False}
-    rows = list(_judged(plan, pad, errors))
-    typed: dict[str, list[object]] = {}
-    for read in kept.read:
-        if str(read.value).strip():
-            typed.setdefault(read.check, []).append(read.value)
+        return {"rows": [], "read": [], "off": False, "sees": []}
+    rows, typed = list(_judged(plan, pad, errors)), typed_of(kept)
     return {
         "rows": [row_of_check(job, one) for one in rows],
         "read": [read_row(job, one, typed[one.check.key]) for one in rows if one.check.key in typed],
         "off": bool(job.outward),
+        "sees": [],
     }
 
 
