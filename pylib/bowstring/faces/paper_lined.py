@@ -268,8 +268,8 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
     if answer["edges"] is not None:
         rows.append((say("lined.sign_width"), sheet["width_shown"]))
     if grades is not None and "rows" not in grades:
-        most = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
-        rows += [(say("lined.sign_tops"), say("lined.as_listed")), (say("lined.sign_slope"), most)]
+        steepest = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
+        rows += [(say("lined.sign_tops"), say("lined.as_listed")), (say("lined.sign_slope"), steepest)]
     if joints is not None:
         rows.append((say("forms.sign_joints"), str(joints["count"] - 1)))
     rows.append((say("forms.sign_base"), sheet["depth_shown"]))

@@ -46,7 +46,8 @@ def stakes_card(plan: LinePlan) -> CardRow:
         if gaps:
             label = say("forming.label.gap_arcs" if kind is Bend else "forming.label.gap_straights")
             numbers.append((label, plan.tape.show(min(gaps.values()))))
-            drawn.append((*[DRAWN[HANDS[len(numbers) - 1]]] * 2, len(numbers)))
+            side = DRAWN[HANDS[len(numbers) - 1]]
+            drawn.append((side, side, len(numbers)))
     behind = say("forming.note.behind", size=plan.tape.show_whole(thickness), board=name)
     notes = [behind, say("forming.note.low"), say("forming.note.each_gap")]
     values: list[Value] = [thickness, *(one.gap for one in made.staked.values()), *_radii(made)]
