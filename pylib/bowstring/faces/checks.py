@@ -287,7 +287,7 @@ def _far(far: FarChecks) -> str:
         rows = "".join(listed)
         opened = " open" if far["read"] else ""
         return (
-            f'<details class="far"{opened}><summary>{escape(say("face_checks.line", count=len(listed)))}</summary>'
+            f'<details class="more far" id="checks-line"{opened}><summary>{escape(say("face_checks.line", count=len(listed)))}</summary>'
             f'<p>{escape(say("face_checks.line_told"))}</p><ul class="checks">{rows}</ul></details>'
         )
     told = say("face_checks.far_off") if far["off"] else say("face_checks.far_told")

@@ -129,8 +129,8 @@ def test_readings_are_judged_and_counted_nowhere_as_lost() -> None:
     verdicts = {row["check"]: row["verdict"] for row in answer["far_checks"]["read"]}
     assert verdicts == {"end0-end3": "in", "end1-end5": "again"} and answer["read"]["lost"] == []
     html = checks_html(answer)
-    assert '<details class="far" open><summary>The whole line: 3 checks</summary>' in html
-    assert '<details class="far"><summary>' in checks_html(bowstring.answering(FIVE))  # type: ignore[arg-type]
+    assert '<details class="more far" id="checks-line" open><summary>The whole line: 3 checks</summary>' in html
+    assert '<details class="more far" id="checks-line"><summary>' in checks_html(bowstring.answering(FIVE))  # type: ignore[arg-type]
     assert "far" not in far_of(ONE_ARC)["rows"] and far_of(ONE_ARC)["sees"] == []
 
 
