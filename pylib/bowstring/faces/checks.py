@@ -285,9 +285,9 @@ def _far(far: FarChecks) -> str:
               enumerate(zip(far["rows"], sees, strict=True))]  # fmt: skip
     if far["sees"]:
         rows = "".join(listed)
-        opened = " open" if far["read"] else ""
+        opened, title = " open" if far["read"] else "", escape(say("face_checks.line", count=len(listed)))
         return (
-            f'<details class="more far" id="checks-line"{opened}><summary>{escape(say("face_checks.line", count=len(listed)))}</summary>'
+            f'<details class="more far" id="checks-line"{opened}><summary>{title}</summary>'
             f'<p>{escape(say("face_checks.line_told"))}</p><ul class="checks">{rows}</ul></details>'
         )
     told = say("face_checks.far_off") if far["off"] else say("face_checks.far_told")

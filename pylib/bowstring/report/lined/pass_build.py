@@ -116,7 +116,10 @@ def tops_card(plan: LinePlan) -> CardRow:
     if settled.low:
         drop = size_of(plan.tape, abs(grade.cross) * grade.slab.width)
         numbers.append((say(f"forming.label.low_{settled.low}"), drop))
-        drawn.append((DRAWN[settled.low], DRAWN[settled.low], len(numbers)))
+        at = (
+            "slab" if drawn and settled.low == "left" else DRAWN[settled.low]
+        )  # beside the disc that stands on the left
+        drawn.append((at, at, len(numbers)))
     right = None
     if judged.across and settled.low:
         right = right_of("level_feet" if plan.tape.feet else "level_metric", level_drops_of(plan, judged)[0])
