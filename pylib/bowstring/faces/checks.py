@@ -235,8 +235,9 @@ def _suspect(answer: Answer, one: SuspectRow) -> str:
     return f'<div class="suspect">{"".join(lines)}</div>'
 
 
-def _row(row: CheckRow, number: int, read: ReadRow | None, count: int) -> str:
+def _row(row: CheckRow, number: int, read: ReadRow | None, count: int, sees: str = "") -> str:
     what, small = name_of(row)
+    small = sees or small
     verdict = read["verdict"] if read else ""
     kind = "out" if verdict in OUT else verdict
     limit = say("face_checks.plus_minus", limit=row["limit_shown"])
@@ -275,13 +276,23 @@ def _inputs(row: CheckRow, number: int, read: ReadRow | None, count: int, what: 
 
 
 def _far(answer: Answer) -> str:
-    """What proves a pad's far corners, in a list of its own: its stakes are others, set on a card of the forms."""
+    """What proves a pad's far corners, in a list of its own: its stakes are others, set on a card of the forms. So does
+    what proves a line of several pieces as a whole, folded until something of it was read."""
     far: FarChecks = answer["far_checks"]
     if not far["rows"]:
         return ""
     read = {row["check"]: row for row in far["read"]}
-    listed = [_row(row, FAR_FIRST + number, read.get(row["key"]), len(far["rows"])) for number, row in
-              enumerate(far["rows"])]  # fmt: skip
+    count = len(far["rows"])
+    sees = far["sees"] or [""] * count
+    listed = [_row(row, FAR_FIRST + number, read.get(row["key"]), count, told) for number, (row, told) in
+              enumerate(zip(far["rows"], sees, strict=True))]  # fmt: skip
+    if far["sees"]:
+        rows = "".join(listed)
+        opened, title = " open" if far["read"] else "", escape(say("face_checks.line", count=len(listed)))
+        return (
+            f'<details class="more far" id="checks-line"{opened}><summary>{title}</summary>'
+            f'<p>{escape(say("face_checks.line_told"))}</p><ul class="checks">{rows}</ul></details>'
+        )
     told = say("face_checks.far_off") if far["off"] else say("face_checks.far_told")
     return (
         f'<section class="far"><h2>{escape(say("face_checks.far"))}</h2><p>{escape(told)}</p>'

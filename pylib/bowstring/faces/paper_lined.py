@@ -37,6 +37,11 @@ _CALL_WIDE = (48.0, 60.0, 72.0, 50.0)
 """What each column has where it says when to call."""
 _SIGN_WIDE = (222.0, 92.0)
 """What a name has in its line where it is signed off, and what it must be."""
+ONE_SHEET = 2
+"""Sides."""
+
+_MOST_SIGNED = 4
+"""Distances past the line's joins that are signed off: of more the Checks have the rest."""
 _SAFE, _SAFE_LINE = 13.0, 15.5
 _BOLD, _DIGITS = 0.9, 0.96
 """Of the room of a plain text what a bold one has, and one that is half numbers."""
@@ -51,7 +56,11 @@ def lined_sides(answer: Answer, date: str, old: str = "") -> str:
     part, sheet = answer["lined"], answer["lined_sheet"]
     if part is None or sheet is None or answer["stops"]:
         return ""
-    return _Sheet(answer, part, sheet, old).html(date)
+    full = _Sheet(answer, part, sheet, _MOST_SIGNED, old)
+    if full.count > ONE_SHEET and answer["far_checks"]["rows"]:  # those stand under Checks, too: no side more for them
+        bare = _Sheet(answer, part, sheet, 0, old)
+        return (bare if bare.count < full.count else full).html(date)
+    return full.html(date)
 
 
 @dataclass(frozen=True)
@@ -68,17 +77,18 @@ class _Fit:
 class _Sheet:
     """The form sheet in the making."""
 
-    def __init__(self, answer: Answer, part: LinedPart, sheet: LinedSheet, old: str) -> None:
+    def __init__(self, answer: Answer, part: LinedPart, sheet: LinedSheet, most: int, old: str) -> None:
         self.answer, self.part, self.sheet, self.old = answer, part, sheet, old
         self.pages = {page["key"]: page for page in part["pages"]}
         self.lines = {paper["key"]: paper["lines"] for paper in sheet["parts"]}
         self.titles = tuple(say(f"lined.{name}_title", title=brief.title(answer)) for name in ("front", "back"))
-        self.signed = _signed(answer, sheet)
+        self.signed = _signed(answer, sheet, most)
+        self.front, self.back = self._front(), self._back()
+        self.fit = self._fitted(self.front, self.back)
+        self.count = len(self.fit.made)
 
     def html(self, date: str) -> str:
-        front, back = self._front(), self._back()
-        fit = self._fitted(front, back)
-        count = len(fit.made)
+        front, back, fit, count = self.front, self.back, self.fit, self.count
         drawing = lined_svg(self.answer, id="form-plan", wide=_WIDE, high=_HIGH)
         which = say("lined.sides", side=say("forms.front"), count=count)
         above, below = front
@@ -259,18 +269,22 @@ def _order(strong: str, inside: Sequence[str], reach: LinedTable | None) -> str:
     return f'<div class="boxed order"><p class="of-line">{bold(strong)}</p>{told}{call}{blanks}</div>'
 
 
-def _signed(answer: Answer, sheet: LinedSheet) -> list[tuple[str, str]]:
-    """What is signed off before the truck comes: what it is, and what it must be."""
+def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str]]:
+    """What is signed off before the truck comes: what it is, and what it must be; so many of the distances at most that
+    prove the whole line."""
     part, joints, grades = answer["lined"], answer["joints"], answer["grades"]
     tolerance = answer["tolerance_shown"]
     kinks = [piece["kink_shown"] for piece in part["pieces"] if piece["kink_shown"]] if part else []
     rows = [(say("lined.sign_line"), say("forms.within", tolerance=tolerance) if tolerance else "")]
     rows += [(say("lined.sign_kinks"), "; ".join(kinks))] if kinks else []
+    for row in answer["far_checks"]["rows"][:most]:
+        must = say("lined.sign_must", must=row["shown"], limit=row["limit_shown"])
+        rows.append((say("face_checks.straight", start=row["from"], end=row["to"]), must))
     if answer["edges"] is not None:
         rows.append((say("lined.sign_width"), sheet["width_shown"]))
     if grades is not None and "rows" not in grades:
-        most = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
-        rows += [(say("lined.sign_tops"), say("lined.as_listed")), (say("lined.sign_slope"), most)]
+        steepest = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
+        rows += [(say("lined.sign_tops"), say("lined.as_listed")), (say("lined.sign_slope"), steepest)]
     if joints is not None:
         rows.append((say("forms.sign_joints"), str(joints["count"] - 1)))
     rows.append((say("forms.sign_base"), sheet["depth_shown"]))

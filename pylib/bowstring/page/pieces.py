@@ -14,6 +14,7 @@ from bowstring.errors import bad
 from bowstring.job.form import JobForm
 from bowstring.job.line_at import staked_in
 from bowstring.job.terms import OTHER, PIECES, SIDES, WORK_KEYS, is_lined
+from bowstring.page.beside import READ_ROW, read_of
 
 Typed = Mapping[str, str]
 Row = dict[str, str]
@@ -33,6 +34,9 @@ MOST_PIECES = 20
 
 FORMS, HUBS = "form_", "form_hubs-"
 """How the marks of the forms' cards begin, and of the one that is of the staked arc alone."""
+
+LINE_END = "end"
+"""How the checks' keys begin that are of the whole line; no stake is called so."""
 
 KINK_HERE = "kink"
 """The field of the kink where the staked arc begins."""
@@ -190,6 +194,7 @@ def staked_at(fields: Typed, at: int) -> Fields:
     }
     own = pieces[at - 1]
     shared |= _as_staked(own, at) | _toward(typed, pieces[len(before)].get(TURN), own.get(TURN))
+    shared = _read_along(shared, typed)
     shared["done"] = _done_along(shared.get("done", ""), typed.get("done", ""))
     for group, rows in ((BEFORE, pieces[: at - 1]), (AFTER, pieces[at:])):
         for number, row in enumerate(rows):
@@ -215,6 +220,19 @@ def _done_along(own: str, before: str) -> str:
     return " ".join(
         [*stand, *(text for text in before.split() if text.startswith(FORMS) and not text.startswith(HUBS))]
     )
+
+
+def _read_along(own: Fields, before: Typed) -> Fields:
+    """Return the fields of an arc that is staked from now on with what was read along the whole line, as it stood while
+    another arc was staked: those checks are no arc's own."""
+    of_line = [row for row in read_of(before) if row["check"].startswith(LINE_END)]
+    own_rows = [row for row in read_of(own) if not row["check"].startswith(LINE_END)]
+    if not of_line and len(own_rows) == len(read_of(own)):
+        return own
+    rest = {name: text for name, text in own.items() if not READ_ROW.fullmatch(name)}
+    for number, row in enumerate([*own_rows, *of_line]):
+        rest |= {f"read-{number}-{what}": text for what, text in row.items()}
+    return rest
 
 
 def _toward(typed: Typed, before: str | None, now: str | None) -> Fields:

@@ -20,7 +20,7 @@ from bowstring.report.checks import row_of_check
 from bowstring.report.forming.pad_edges import square_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.read import FarChecks, ReadRow
-from bowstring.report.read import OUT, read_row
+from bowstring.report.read import OUT, read_row, typed_of
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -31,18 +31,15 @@ def report_far(plan: Plan, kept: Kept, errors: Errors) -> FarChecks:
     """Return the answer's ``far_checks``, of any other slab than a pad no row; ``errors``: of the layout's tape."""
     pad, job = plan.filled, plan.layout.job
     if not isinstance(pad, Pad):
-        return {"rows": [], "read": [], "told": [], "off": False}
-    rows = list(_judged(plan, pad, errors))
-    typed: dict[str, list[object]] = {}
-    for read in kept.read:
-        if str(read.value).strip():
-            typed.setdefault(read.check, []).append(read.value)
+        return {"rows": [], "read": [], "told": [], "off": False, "sees": []}
+    rows, typed = list(_judged(plan, pad, errors)), typed_of(kept)
     read_rows = [read_row(job, one, typed[one.check.key]) for one in rows if one.check.key in typed]
     return {
         "rows": [row_of_check(job, one) for one in rows],
         "read": read_rows,
         "told": list(_told(job, pad, read_rows)),
         "off": bool(job.outward),
+        "sees": [],
     }
 
 

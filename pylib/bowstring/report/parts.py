@@ -298,7 +298,7 @@ def _far_checks(work: Work) -> FarChecks:
 
     assert work.own.accuracy is not None
     if work.lined:
-        return {"rows": [], "read": [], "told": [], "off": False}
+        return work.lined.far_checks(work.kept, work.own.accuracy.spread.errors)
     return report_far(work.plan, work.kept, work.own.accuracy.spread.errors)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection
 from math import isclose
 from typing import NamedTuple
@@ -28,6 +29,11 @@ from bowstring.words import say
 _FAR = tuple(f"{start}-{end}" for start, end in FAR_PAIRS)
 """Readings that prove a pad's far corners: they are told by themselves."""
 
+LINE_END = "end"
+"""How the marks are called, before their number from 0, between which a line of several pieces is proved."""
+
+_ALONG = re.compile(f"{LINE_END}[0-9]+-{LINE_END}[0-9]+")
+
 OUT = ("again", "out", "differ")
 """Verdicts of a check that isn't in."""
 
@@ -36,10 +42,7 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     """Return the answer's ``read``; ``own``: the row of the layout's method, ``kept``: what was read."""
     assert own.accuracy is not None
     checks = {one.check.key: one for one in judged_checks(layout, own.accuracy.spread) if one.shows}
-    typed: dict[str, list[object]] = {}
-    for row in kept.read:
-        if str(row.value).strip():
-            typed.setdefault(row.check, []).append(row.value)
+    typed = typed_of(kept)
     rows = [read_row(layout.job, checks[key], values) for key, values in typed.items() if key in checks]
     outs = [row for row in rows if row["verdict"] in OUT]
     # Readings that disagree say nothing yet: whatever is named has to explain every one.
@@ -65,9 +68,19 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     }
 
 
+def typed_of(kept: Kept) -> dict[str, list[object]]:
+    """Return what was read at each check, by its key, in order."""
+    typed: dict[str, list[object]] = {}
+    for row in kept.read:
+        if str(row.value).strip():
+            typed.setdefault(row.check, []).append(row.value)
+    return typed
+
+
 def _lost(typed: Collection[str], checks: Collection[str]) -> list[str]:
-    """The readings of checks that there are no more; those of a pad's far corners are told elsewhere."""
-    return [key for key in typed if key not in checks and key not in _FAR]
+    """The readings of checks that there are no more; those of a pad's far corners, and along a line, are told
+    elsewhere."""
+    return [key for key in typed if key not in checks and key not in _FAR and not _ALONG.fullmatch(key)]
 
 
 def _text(outs: list[ReadRow], twice: bool, suspects: int, every: bool) -> str:

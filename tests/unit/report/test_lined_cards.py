@@ -91,6 +91,8 @@ def test_a_card_is_said_in_few_words_and_drawn(language: str, name: str) -> None
             assert {line["disc"] for line in card["lines"]} == {one["disc"] for one in card["numbers"]}
             drawn = pass_svg(answer, card, id="x")
             hand = catalogue(language)["forming.draw_left"].replace("~", "")
+            places = [(line["from"], line["to"]) for line in card["lines"] if line["from"] == line["to"]]
+            assert len(set(places)) == len(places)  # no disc lies over another
             assert hand in drawn and FORM_CARD.fullmatch(card["mark"])
 
 

@@ -83,12 +83,15 @@ class ReadPart(TypedDict):
 
 @final
 class FarChecks(TypedDict):
-    """What proves a pad's far corners: its checks, those of them that were read, and what those mean that are out.
+    """What proves a pad's far corners, or a line of several pieces as a whole: its checks, those of them that were
+    read, and what those mean that are out, of a line nothing.
 
-    ``off``: A and B are then the concrete's corners, and the stakes stand off them.
+    ``off``: A and B are then the concrete's corners, and the stakes stand off them; of a line that they stand off it.
+    ``sees``: of a line's checks, what each sees; none of a pad's.
     """
 
     rows: list[CheckRow]
     read: list[ReadRow]
     told: list[str]
     off: bool
+    sees: list[str]

@@ -81,10 +81,7 @@ class LineHubs:
         self.plan, self.slab, self.feet = plan, slab, plan.plan.layout.job.tape.feet
         self.past = dug_past(plan.plan)
         self.staked = plan.settled.said.at
-        hand = _bend(plan, self.staked).hand
-        outward = plan.plan.layout.job.outward
-        self.aside = -sign_of(hand) * outward
-        """How far to the left of the line the stakes stand, metres."""
+        self.aside = aside_of(plan)
         self.ground = Ground(plan.plan, marks_of(plan.plan))
 
     @cached_property
@@ -207,15 +204,25 @@ class LineHubs:
         return not near and not self.ground.standing(self._of_arc(point))
 
     def _of_arc(self, point: Point) -> Point:
-        """A place of the line's frame in that of the staked arc: x along its chord from A, y away from its center."""
-        run = self.plan.line.runs[self.staked]
-        way, heading = point.minus(run.start.point), run.start.heading + run.turn / 2
-        ahead = Point(cos(heading), sin(heading))
-        return Point(way.dot(ahead), -sign_of(_bend(self.plan, self.staked).hand) * ahead.cross(way))
+        return of_arc(self.plan, point)
 
 
-def _bend(plan: LinePlan, number: int) -> Bend:
-    piece = plan.line.pieces[number]
+def aside_of(plan: LinePlan) -> float:
+    """Return how far to the left of the line the stakes stand, metres."""
+    return -sign_of(_staked(plan).hand) * plan.plan.layout.job.outward
+
+
+def of_arc(plan: LinePlan, point: Point) -> Point:
+    """Return a place of the line's frame in that of the staked arc: x along its chord from the drawn line's A, y away
+    from its center."""
+    run = plan.line.runs[plan.settled.said.at]
+    way, heading = point.minus(run.start.point), run.start.heading + run.turn / 2
+    ahead = Point(cos(heading), sin(heading))
+    return Point(way.dot(ahead), -sign_of(_staked(plan).hand) * ahead.cross(way))
+
+
+def _staked(plan: LinePlan) -> Bend:
+    piece = plan.line.pieces[plan.settled.said.at]
     if not isinstance(piece, Bend):
         raise ValueError("an arc is staked")
     return piece

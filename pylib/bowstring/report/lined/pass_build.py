@@ -46,7 +46,8 @@ def stakes_card(plan: LinePlan) -> CardRow:
         if gaps:
             label = say("forming.label.gap_arcs" if kind is Bend else "forming.label.gap_straights")
             numbers.append((label, plan.tape.show(min(gaps.values()))))
-            drawn.append((*[DRAWN[HANDS[len(numbers) - 1]]] * 2, len(numbers)))
+            side = DRAWN[HANDS[len(numbers) - 1]]
+            drawn.append((side, side, len(numbers)))
     behind = say("forming.note.behind", size=plan.tape.show_whole(thickness), board=name)
     notes = [behind, say("forming.note.low"), say("forming.note.each_gap")]
     values: list[Value] = [thickness, *(one.gap for one in made.staked.values()), *_radii(made)]
@@ -115,7 +116,10 @@ def tops_card(plan: LinePlan) -> CardRow:
     if settled.low:
         drop = size_of(plan.tape, abs(grade.cross) * grade.slab.width)
         numbers.append((say(f"forming.label.low_{settled.low}"), drop))
-        drawn.append((DRAWN[settled.low], DRAWN[settled.low], len(numbers)))
+        at = (
+            "slab" if drawn and settled.low == "left" else DRAWN[settled.low]
+        )  # beside the disc that stands on the left
+        drawn.append((at, at, len(numbers)))
     right = None
     if judged.across and settled.low:
         right = right_of("level_feet" if plan.tape.feet else "level_metric", level_drops_of(plan, judged)[0])

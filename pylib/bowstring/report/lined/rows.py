@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from functools import cached_property
 
+from bowstring.construction.scatter import Errors
+from bowstring.job.kept import Kept
 from bowstring.job.line import LineSaid
 from bowstring.report.forming.asked import rows_asked
 from bowstring.report.forming.plan import Plan
@@ -20,6 +22,7 @@ from bowstring.report.forms.build_lined import (
 )
 from bowstring.report.forms.cards import CardRow
 from bowstring.report.forms.in_dig import InDigPart
+from bowstring.report.forms.read import FarChecks
 from bowstring.report.kinked import b_from_line
 from bowstring.report.lined import boards, edges, grades, joints, passes, pour
 from bowstring.report.lined.concrete import concrete_at_arc, concrete_told
@@ -107,6 +110,12 @@ class Lined:
     def form_cards(self) -> list[CardRow]:
         """The answer's ``form_cards``."""
         return passes.report_form_cards(self.plan)
+
+    def far_checks(self, kept: Kept, errors: Errors) -> FarChecks:
+        """Return the answer's ``far_checks``."""
+        from bowstring.report.lined.far_checks import report_far
+
+        return report_far(self.plan, kept, errors)
 
     def rows(self) -> list[BuildRow]:
         """Return the answer's ``build``."""

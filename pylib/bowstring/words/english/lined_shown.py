@@ -18,6 +18,7 @@ MESSAGES = {
     "lined.front_title": "{title}: the line",
     "lined.back_title": "{title}: grade and pour",
     "lined.sign_line": "Line: piece ends, mid-arc",
+    "lined.sign_must": "{must} ± {limit}",
     "lined.sign_kinks": "Kinks",
     "lined.sign_width": "Width at piece ends",
     "lined.sign_tops": "Tops: ends, every joint",

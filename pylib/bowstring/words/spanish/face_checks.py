@@ -129,4 +129,9 @@ MESSAGES = {
     "face_checks.draw_suspect": "{stake} está en duda.",
     "face_checks.draw_none": "Nada de lo leído está fuera.",
     "face_checks.ring": "¿{stake}?",
+    "face_checks.line": "Toda la línea: {count} revisiones",
+    "face_checks.line_told": (
+        "Ningún paso midió esto. Mídalo cuando todos los ~arcos~ estén trazados. El tramo nombrado es donde empieza."
+    ),
+    "face_checks.line_sees": "avisa si {piece} termina desviado {miss}",
 }

@@ -18,6 +18,7 @@ MESSAGES = {
     "lined.front_title": "{title}: la línea",
     "lined.back_title": "{title}: nivel y colado",
     "lined.sign_line": "Línea: finales y medio ~arco~",
+    "lined.sign_must": "{must} ± {limit}",
     "lined.sign_kinks": "Quiebres",
     "lined.sign_width": "Ancho al final de tramo",
     "lined.sign_tops": "Cantos: extremos y cada ~junta~",

@@ -1,0 +1,157 @@
+"""What proves a line of several pieces as a whole: straight distances past its joins, which no step measures.
+
+Each arc's own checks see nothing of how it was joined to the piece before it. A straight from one piece's end to
+another's, past a join, reads shorter where the line turns more there and longer where it turns less.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import combinations
+from math import hypot, sqrt
+
+from bowstring.analysis.accuracy import NORMAL_95
+from bowstring.analysis.checks import Check
+from bowstring.analysis.limits import Judged, expected_about
+from bowstring.analysis.obstructions import Obstructions
+from bowstring.construction.scatter import Errors
+from bowstring.forming.edge import Edge
+from bowstring.forming.line.pieces import Bend
+from bowstring.geometry.plane import Point, distance, unit_vector
+from bowstring.job.kept import Kept
+from bowstring.layout.frame import far_back_on
+from bowstring.layout.limits import limits_of
+from bowstring.report.checks import row_of_check
+from bowstring.report.far_checks import FAR
+from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.read import FarChecks
+from bowstring.report.lined.hubs import aside_of, of_arc
+from bowstring.report.lined.line import name_of
+from bowstring.report.lined.plan import LinePlan
+from bowstring.report.read import LINE_END, read_row, typed_of
+from bowstring.words import say
+
+LEAST = 1 / 20
+"""Of the piece after a join: a check that sees no less than such a miss at that piece's end says too little."""
+
+
+@dataclass(frozen=True)
+class Past:
+    """A distance past a join.
+
+    Attributes:
+        first, last: the numbers of the ends between which it is taped, 0 at the line's start; join: that of the end
+            between them whose turn it sees best.
+        off: how far that end is from the straight between them, metres: so much the reading changes for a radian.
+        on: metres from the join to the next end.
+    """
+
+    first: int
+    last: int
+    join: int
+    off: float
+    on: float
+
+
+def report_far(plan: LinePlan, kept: Kept, errors: Errors) -> FarChecks:
+    """Return the answer's ``far_checks`` of a line; ``errors``: of the layout's tape."""
+    job, typed = plan.plan.layout.job, typed_of(kept)
+    found = [(past, judged_of(plan, past, errors)) for past in pasts(plan, errors)]
+    return {
+        "rows": [_row(plan, past, one) for past, one in found],
+        "read": [read_row(job, one, typed[one.check.key]) for _past, one in found if one.check.key in typed],
+        "told": [],
+        "off": bool(job.outward),
+        "sees": [_sees(plan, past, one) for past, one in found],
+    }
+
+
+def ends_of(plan: LinePlan) -> list[Point]:
+    """Return where the pieces begin and end on the stakes' line, in the line's frame."""
+    runs, left = plan.line.runs, aside_of(plan)
+    return [*(run.start.aside(left).point for run in runs), runs[-1].end.aside(left).point]
+
+
+def pasts(plan: LinePlan, errors: Errors) -> list[Past]:
+    """Return the fewest distances that see every join, as far as one does: for each the one that sees it best.
+
+    None of an offset line with kinks: its pieces' ends are no one place there.
+    """
+    ends = ends_of(plan)
+    if aside_of(plan) and any(not join.tangent for join in plan.line.joins):
+        return []
+    pairs = [pair for pair in combinations(range(len(ends)), 2) if _is_taped(plan, ends, *pair)]
+    found: dict[tuple[int, int], Past] = {}
+    for join in range(1, len(ends) - 1):
+        fit = [_past(ends, first, last, join) for first, last in pairs if first < join < last]
+        sharp = [past for past in fit if miss_seen(past, judged_of(plan, past, errors)) <= LEAST * past.on]
+        if sharp:
+            best = min(sharp, key=lambda past: miss_seen(past, judged_of(plan, past, errors)))
+            found.setdefault((best.first, best.last), best)
+    return [found[pair] for pair in sorted(found)]
+
+
+def _past(ends: list[Point], first: int, last: int, join: int) -> Past:
+    straight = unit_vector(ends[first], ends[last])
+    off = abs(straight.cross(ends[join].minus(ends[first])))
+    return Past(first, last, join, off, distance(ends[join], ends[join + 1]))
+
+
+def _is_taped(plan: LinePlan, ends: list[Point], first: int, last: int) -> bool:
+    """Whether a distance is no piece's own, no step's, and one pull of the tape."""
+    if last - first < 2 or (last - first == 2 and _is_of_a_step(plan, first)):
+        return False
+    layout = plan.plan.layout
+    ground = Obstructions(layout.staked, limits_of(layout.job))
+    start = Edge(layout.drawn, layout.job.outward, layout.job.outward).point(0)
+    return ground.tapeable(*(of_arc(plan, ends[end]).minus(start) for end in (first, last)))
+
+
+def _is_of_a_step(plan: LinePlan, first: int) -> bool:
+    """Whether the piece after the one that begins at ``first`` is an arc that is set from there: off a straight no
+    longer than a crew goes back on it."""
+    before, piece = plan.line.pieces[first : first + 2]
+    short = not isinstance(before, Bend) and far_back_on(before.length, plan.plan.layout.job.tape.feet)[1]
+    return isinstance(piece, Bend) and short
+
+
+def judged_of(plan: LinePlan, past: Past, errors: Errors) -> Judged:
+    """Return a distance with its limit: what 95 of 100 readings stay within by the stakes' error model, and half a
+    mark.
+
+    Along it each piece is as much off as one pull and one stake. At each join it turns as the line before it is carried
+    on: two stakes and a sight over as much of the piece before as a crew goes back, no longer than that piece.
+    """
+    ends, job = ends_of(plan), plan.plan.layout.job
+    far, way = distance(ends[past.first], ends[past.last]), unit_vector(ends[past.first], ends[past.last])
+    moved = [errors.pull]
+    moved += [errors.pull, errors.stake] * (past.last - past.first)
+    for join in range(past.first + 1, past.last):
+        back, _short = far_back_on(distance(ends[join - 1], ends[join]), job.tape.feet)
+        moved.append(_past(ends, past.first, past.last, join).off * hypot(errors.stake * sqrt(2), errors.line) / back)
+    expected = NORMAL_95 * hypot(*moved)
+    check = Check(FAR, f"{LINE_END}{past.first}", f"{LINE_END}{past.last}", far, 0.0, None, 0, way, {})
+    return Judged(check, expected, None, False, 0.0, expected_about(0.0, expected) + job.tape.mark / 2)
+
+
+def miss_seen(past: Past, one: Judged) -> float:
+    """Return how far off the end of the piece after the join must be, metres, for the reading to be out."""
+    return one.limit * past.on / past.off if past.off else float("inf")
+
+
+def _row(plan: LinePlan, past: Past, one: Judged) -> CheckRow:
+    row = row_of_check(plan.plan.layout.job, one)
+    start, end = (_called(plan, number) for number in (past.first, past.last))
+    return {**row, "from": start, "to": end, "text": say("check.far", start=start, end=end, shown=row["shown"])}
+
+
+def _called(plan: LinePlan, number: int) -> str:
+    """What an end is called: by the piece that begins there."""
+    if number in (0, len(plan.line.pieces)):
+        return say("lined.place_start" if number == 0 else "lined.place_end")
+    return say("lined.place_join", number=number + 1)
+
+
+def _sees(plan: LinePlan, past: Past, one: Judged) -> str:
+    miss = plan.tape.show_up(miss_seen(past, one))
+    return say("face_checks.line_sees", piece=name_of(plan, past.join + 1), miss=miss)
