@@ -9,7 +9,7 @@ from bowstring.drawings.stepdiscs import draw_discs
 from bowstring.drawings.svg import Point
 from bowstring.report.alone import edges_of, grades_of
 from bowstring.report.forming.fill_edges import FILLS
-from bowstring.report.forming.passes import CORNERS
+from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
