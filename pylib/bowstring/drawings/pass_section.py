@@ -10,7 +10,7 @@ from bowstring.drawings.svg import Point as Place
 from bowstring.geometry.plane import Point, distance
 from bowstring.report.alone import edges_of, grades_of
 from bowstring.report.forming.fill_edges import FILLS
-from bowstring.report.forming.passes import CORNERS
+from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.arc import OffsetPart
 from bowstring.report.forms.build_lined import LinedPart

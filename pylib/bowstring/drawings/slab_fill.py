@@ -18,7 +18,7 @@ from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
 from bowstring.report.alone import grades_of, joints_of, pour_of
 from bowstring.report.forming.pad_edges import BACK
-from bowstring.report.forming.passes import CORNERS
+from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import GridRow

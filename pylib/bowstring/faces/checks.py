@@ -10,7 +10,7 @@ from bowstring.drawings.checked import checked_svg
 from bowstring.faces.checks_line import verdict_line
 from bowstring.faces.passes import layout_cards
 from bowstring.faces.stopped import stopped_html
-from bowstring.report.forming.passes import CORNERS
+from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow

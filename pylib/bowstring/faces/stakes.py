@@ -18,7 +18,7 @@ from bowstring.faces.passes import card_at, changed, count, first_open, running
 from bowstring.faces.steplist import progress_html, steps_list_html
 from bowstring.faces.stopcard import stop_html
 from bowstring.faces.unread import card_text, nothing_read
-from bowstring.report.forming.passes import CORNERS
+from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardNumber, CardRow
 from bowstring.sheet.markup import marked

@@ -87,9 +87,9 @@ def within(filled: Filled, wide: float) -> float:
     """Return the area within ``wide`` metres of a form, square metres: of the curve, and of the string or the sides and
     what closes them.
 
-    >>> from math import pi
-    >>> round(within(Segment(Arc.of_angle(10.0, pi / 2)), 1.0) - within(Segment(Arc.of_angle(10.0, pi / 2)), 0.0), 3)
-    38.81
+    >>> half_round = Segment(Arc.of_angle(10.0, 1.5707963267948966))
+    >>> round(within(half_round, 1.0), 3), within(half_round, 99.0) == half_round.area
+    (47.808, True)
     """
     rest = rest_of(filled, wide)
     return filled.area - (rest.area if rest else 0.0)

@@ -12,7 +12,7 @@ from bowstring.faces.passes import changed
 from bowstring.job.link import read_link
 from bowstring.job.terms import RECORD_KEYS, SLAB_KEYS
 from bowstring.page.shown import shown_here
-from bowstring.report.forming.passes import CORNERS
+from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import remembered

@@ -13,6 +13,9 @@ from bowstring.words import say
 Value = float | str | None
 """What a card's numbers are, whatever they are shown in: lengths in metres, names of what was chosen."""
 
+CORNERS = "corners"
+"""What the card of a pad's far corners is of."""
+
 FINE = 1e-4
 """Metres: what differs by less is the same number."""
 

@@ -6,9 +6,8 @@ from collections.abc import Iterator
 
 from bowstring.forming.pad import Pad
 from bowstring.report.forming.pad_edges import square_of
-from bowstring.report.forming.pass_card import Value, pass_card, right_of
+from bowstring.report.forming.pass_card import CORNERS, Value, pass_card, right_of
 from bowstring.report.forming.pass_fill import is_dug_out
-from bowstring.report.forming.passes import CORNERS
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say

@@ -5,14 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from bowstring.forming.pad import Filled, Pad
+from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import pouring_of
 from bowstring.report.forming.rows import Built
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow
-
-CORNERS = "corners"
-"""The card of a pad's far corners."""
 
 AFTER_DIG = ("base", "line", "stakes", "boards", "tops", "pour")
 
