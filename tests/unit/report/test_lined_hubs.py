@@ -15,6 +15,8 @@ from shapely.geometry import Point as Spot
 import bowstring
 from bowstring.faces.paper_forms import forms_sides
 from bowstring.report.lined.hubs import LineHubs, hubs_along
+from bowstring.report.lined.hubs_told import first_told
+from bowstring.report.lined.pass_set_out import hubs_card
 from bowstring.report.work import Work
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
@@ -176,6 +178,18 @@ def test_stakes_clear_of_the_dig_need_no_hubs() -> None:
     assert say("edges.clear_of_dig") in lines and not any("hub" in line for line in lines)
     near = page(CREEK, offset="3 ft", toward="outside")["lines"]
     assert near[0] == say("lined.hubs_first", off="2' 0\" right")  # 3 and 2 ft are as far as 5 ft off the line
+
+
+def test_where_no_hub_has_room_no_distance_is_told_for_it() -> None:
+    """Every distance that is tried is within the dig: an arc and an end say so, and none of them has a number."""
+    hubs = hubs_of(CREEK)
+    hubs.__dict__["choices"] = [("left", 0.1), ("right", 0.1)]
+    first, others, *rooms = first_told(hubs)
+    assert first == say("lined.hubs_first", off="5' 0\" right")
+    assert others == "Except: Arc 2, *no room*; Arc 3, *no room*."
+    assert len(rooms) == 5 and rooms[0] == say("lined.hubs_no_room", place="the start")
+    card = hubs_card(hubs)
+    assert any(note == say("forming.note.hub_none", stake="A") for note in card["notes"]) and card["right"] is None
 
 
 def test_the_dig_goes_first_and_names_the_other_arcs() -> None:

@@ -137,19 +137,20 @@ class LineHubs:
     @cached_property
     def usual(self) -> Reach:
         """Where the hubs of the staked arc stand, but for those that have no room there."""
-        return self.arc_reach(self.staked)
+        return self.arc_reach(self.staked) or self.choices[0]
 
-    def arc_reach(self, number: int) -> Reach:
-        """Return where all hubs of an arc's stakes have room, wherever its stakes stand; ``number``: from 0."""
+    def arc_reach(self, number: int) -> Reach | None:
+        """Return where all hubs of an arc's stakes have room, wherever its stakes stand, ``None`` where there is no
+        such place; ``number``: from 0."""
         if number not in self._reaches:
             run = self.plan.line.runs[number]
             places = [self._pose(run, part / SAMPLES) for part in range(SAMPLES + 1)]
             fit = (one for one in self.choices if all(self._is_free(pose, run.curvature, one) for pose in places))
-            self._reaches[number] = next(fit, self.choices[0])
+            self._reaches[number] = next(fit, None)
         return self._reaches[number]
 
     @cached_property
-    def _reaches(self) -> dict[int, Reach]:
+    def _reaches(self) -> dict[int, Reach | None]:
         return {}
 
     def own_reach(self, hub: LineHub) -> Reach | None:
@@ -189,8 +190,9 @@ class LineHubs:
 
     def _hub(self, mark: Mark) -> LineHub:
         curvature = self.plan.line.runs[mark.square].curvature
-        first = [] if self._is_straight(mark.square) else [self.arc_reach(mark.square)]
-        free = (one for one in [*first, *self.choices] if self._is_free(mark.pose, curvature, one))
+        own = None if self._is_straight(mark.square) else self.arc_reach(mark.square)
+        tried = [*([own] if own else []), *self.choices]
+        free = (one for one in tried if self._is_free(mark.pose, curvature, one))
         return LineHub(mark, next(free, None))
 
     def _is_free(self, pose: Pose, curvature: float, reach: Reach) -> bool:

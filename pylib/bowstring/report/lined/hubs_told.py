@@ -50,8 +50,9 @@ def _others(hubs: LineHubs, usual: Reach) -> Iterator[str]:
     """The arcs, and the ends of pieces, whose hubs stand otherwise, each with how far off."""
     for number, piece in enumerate(hubs.plan.line.pieces):
         if isinstance(piece, Bend) and hubs.arc_reach(number) != usual:
-            place = name_of(hubs.plan, number + 1)
-            yield say("lined.hub_off", place=place, off=reach_told(hubs.plan, hubs.arc_reach(number)))
+            place, reach = name_of(hubs.plan, number + 1), hubs.arc_reach(number)
+            off = reach_told(hubs.plan, reach) if reach else say("lined.hub_none")
+            yield say("lined.hub_off", place=place, off=off)
     for hub in hubs.ends:
         if hub.reach not in (None, usual, hubs.own_reach(hub)):
             assert hub.reach is not None
