@@ -7,7 +7,7 @@ Nothing is laid out here: it answers before the next key. What the layout has to
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TypedDict, final
+from typing import NotRequired, TypedDict, final
 
 from bowstring.faces.help_line import help_lines
 from bowstring.faces.measure_rows import MeasureRow, is_stopped, measure_rows
@@ -30,7 +30,7 @@ class StateOfJob(TypedDict):
 
     text: str
     sign: str
-    panel: str
+    panel: NotRequired[str]
 
 
 @final
@@ -123,4 +123,4 @@ def state_of(arcs: Arcs, typed: Typed, rows: Mapping[str, MeasureRow], lines: Ma
 
 
 def _state(sign: str, text: str, panel: str = "") -> StateOfJob:
-    return {"text": text, "sign": sign, "panel": panel}
+    return {"text": text, "sign": sign, "panel": panel} if panel else {"text": text, "sign": sign}

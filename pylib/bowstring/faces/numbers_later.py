@@ -104,7 +104,7 @@ def _with(
     lines = {**question_lines(arcs, typed, {}), **changed}
     state = state_of(arcs, typed, rows, lines)
     if stops and state["sign"] == "computed":  # whatever else stops it is told where it is settled
-        state = {"text": say("numbers.state_stopped"), "sign": "stop", "panel": ""}
+        state = {"text": say("numbers.state_stopped"), "sign": "stop"}
     ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""
     go = say("numbers.go")
     slab = "" if is_stopped(rows) else slab_told(arcs, typed, side_of(arcs, typed), arc)

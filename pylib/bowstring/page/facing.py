@@ -62,7 +62,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     told = {
         "sign": "computed",
         "html": "",
-        "state": {"panel": "", **_state(answered, outs, asked["fields"], old)},
+        "state": _state(answered, outs, asked["fields"], old),
         "badges": badges,
     }
     if old and not answered["stops"]:

@@ -68,7 +68,7 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
         echoes = echoes | told_of_pieces(fields, tape, tape.seen_in(shown_here()))
     note = unit_note(fields)
     if note:
-        face["state"] = {"text": say("numbers.state_stopped"), "sign": "stop", "panel": ""}
+        face["state"] = {"text": say("numbers.state_stopped"), "sign": "stop"}
     left = of_example_html(fields)
     return {
         **face,
@@ -97,7 +97,7 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         answered = last.for_fields(asked["fields"])
     except BadJob as refusal:
         if is_unit_open(fields):
-            stopped = {"text": say("numbers.state_stopped"), "sign": "stop", "panel": ""}
+            stopped = {"text": say("numbers.state_stopped"), "sign": "stop"}
             return {**refused_later(fields, refusal, "", shown_here()), "errors": [], "site_plan": "", "state": stopped}
         name = field_of(refusal.field, fields) or ""
         errors = [_error(name, refusal, fields)] if panel_of(name) else []
@@ -134,7 +134,7 @@ def _old_numbers(answered: Answer, asked: Asked, last: LastAnswer) -> dict[str, 
         return {}
     from bowstring.page.old_numbers import bar_text
 
-    return {"go": say("numbers.go_old"), "state": {"sign": "stop", "text": bar_text(old), "panel": ""}}
+    return {"go": say("numbers.go_old"), "state": {"sign": "stop", "text": bar_text(old)}}
 
 
 def _without_slab(

@@ -41,7 +41,7 @@ def test_an_empty_form_asks_for_two_numbers_and_for_nothing_else() -> None:
     face = numbers({"unit": "ft-in"})
     assert face["sign"] == "open" and face["ask"] == ""
     assert set(states(face).values()) == {"empty"} and len(face["rows"]) == len(ROWS)
-    assert face["state"] == {"text": say("numbers.state_missing_2"), "sign": "waiting", "panel": ""}
+    assert face["state"] == {"text": say("numbers.state_missing_2"), "sign": "waiting"}
     assert not any(line["state"] == "wrong" for line in face["lines"].values())
     assert numbers({"arc-chord": "38'"})["state"]["text"] == say("numbers.state_missing_1")
 
@@ -94,7 +94,7 @@ def test_a_third_number_that_differs_says_by_how_much_at_each_of_the_three() -> 
     face = numbers({**SAID, "arc-radius": "36'"})
     assert given(face, "differs") == {"radius", "chord", "sagitta"}
     assert face["rows"]["arc-radius"]["told"] == "Chord and mid-ordinate make it 37' 0-1/8\", 1' 0-1/8\" more."
-    assert face["state"] == {"text": say("numbers.state_stopped"), "sign": "stop", "panel": ""} and face["ask"] == ""
+    assert face["state"] == {"text": say("numbers.state_stopped"), "sign": "stop"} and face["ask"] == ""
     back = numbers({**SAID, "arc-radius": ""})
     assert given(back, "differs") == set() and back["state"]["sign"] == "computed"
 

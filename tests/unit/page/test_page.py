@@ -85,7 +85,7 @@ def test_every_face_says_that_the_edge_is_asked() -> None:
     fields = {**fields_of_job(dict(DEMO)), "drawn_to": "centre", "width": "5 ft"}
     fields.pop("offset", None)
     asked = numbers(fields)["state"]
-    assert asked == {"sign": "ask", "text": say("numbers.state_open", count=1), "panel": ""}
+    assert asked == {"sign": "ask", "text": say("numbers.state_open", count=1)}
     assert [face(fields, name)["state"] for name in FACES if name != "build"] == [asked] * (len(FACES) - 1)
     settled = {**fields, "offset": "0"}
     assert numbers(settled)["state"]["sign"] == face(settled, "stakes")["state"]["sign"] == "computed"
@@ -98,7 +98,7 @@ def test_the_bar_and_the_tab_say_how_many_checks_are_out() -> None:
         fields |= {f"read-{number}-check": check, f"read-{number}-value": value}
     for name in FACES:
         made = face(fields, name)
-        assert made["state"] == {"sign": "stop", "text": "2 checks out", "panel": ""}, name
+        assert made["state"] == {"sign": "stop", "text": "2 checks out"}, name
         assert made["badges"] == {"checks": "2"}, name
     one = face({**fields, "read-1-value": ""}, "checks")
     assert one["state"]["text"] == "1 check out" and one["badges"] == {"checks": "1"}
