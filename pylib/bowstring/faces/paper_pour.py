@@ -240,9 +240,7 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
         rows += [(say("walled.joints" if is_wall(answer) else "forms.sign_joints"), _joints_cut(joints, pour))]
     if is_wall(answer):
         return rows + [(say(f"forms.sign_{name}"), "") for name in ("sleeves", "services", "booked")]
-    rows += [(say("forms.sign_base"), depth)]
-    if pour and pour["deep"]["apron_depth"]:
-        rows += [(say("deep.sign_apron"), pour["deep"]["apron_depth"])]
+    rows += [(say("forms.sign_base"), _with_apron(depth, pour["deep"]["apron_depth"] if pour else ""))]
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
 
 
@@ -266,7 +264,11 @@ def _joints_cut(joints: JointsPart, pour: PourPart | None) -> str:
     if joints["depth"] is None:
         return count
     depth, deeper = joints["depth_shown"], pour["deep"]["apron_joint"] if pour else ""
-    return f"{count}; {say('deep.sign_joints', depth=depth, apron=deeper) if deeper else depth}"
+    return f"{count}; {_with_apron(depth, deeper)}"
+
+
+def _with_apron(depth: str, apron: str) -> str:
+    return say("deep.sign_both", depth=depth, apron=apron) if apron else depth
 
 
 def _joint_count(joints: JointsPart) -> int:

@@ -30,7 +30,7 @@ MESSAGES = {
     "deep.end_line": "{at}: left form {left}, right form {right}",
     "deep.joint_depth": "Joints within the apron are cut *{depth} deep*.",
     "deep.no_joint": "the apron's ends have no joint",
-    "deep.sign_joints": "{depth}, apron {apron}",
+    "deep.sign_both": "{depth}, apron {apron}",
     "deep.sign_apron": "Base under top, apron",
     "deep.measured_title": "The measured depths",
     "deep.by_depths": "by {count} measured depths, average {mean}",

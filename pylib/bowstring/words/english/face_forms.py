@@ -65,7 +65,7 @@ MESSAGES = {
     "forms.sign_width": "Width at A, middle, B",
     "forms.sign_tops": "Tops at A, M, B, every joint",
     "forms.sign_tops_alone": "Tops at A, M, B",
-    "forms.sign_joints": "Joints marked, cut; depth; when",
+    "forms.sign_joints": "Joints marked; depth; when",
     "forms.sign_stakes": "Stakes screwed, low, capped",
     "forms.elevation": "elev.",
     "forms.rod": "rod",

@@ -35,7 +35,7 @@ MESSAGES = {
     "deep.end_line": "{at}: ~forma~ izquierda {left}, derecha {right}",
     "deep.joint_depth": "Dentro del tramo grueso las ~juntas~ se cortan *{depth} de hondo*.",
     "deep.no_joint": "los extremos del tramo grueso no tienen ~junta~",
-    "deep.sign_joints": "{depth}, tramo grueso {apron}",
+    "deep.sign_both": "{depth}, tramo grueso {apron}",
     "deep.sign_apron": "Base bajo el canto, tramo grueso",
     "deep.measured_title": "Las profundidades medidas",
     "deep.by_depths": "por {count} profundidades medidas, promedio {mean}",
