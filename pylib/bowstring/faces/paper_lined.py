@@ -71,7 +71,11 @@ class _Fit:
     row: int
     drawn: int
     feet: bool
-    made: list[str]
+    made: list[list[Band]]
+
+    def html(self, side: int) -> str:
+        """The tables of a side, from 0."""
+        return "".join(html_of(band, self.row) for band in self.made[side])
 
 
 class _Sheet:
@@ -96,7 +100,7 @@ class _Sheet:
             head_html(self.answer, which, date, title=self.titles[0], numbers=False, old=self.old),
             f'<div class="low slab drawn-{fit.drawn}">{drawing}</div>',
             above[0],
-            f'<div class="flow">{fit.made[0]}</div>',
+            f'<div class="flow">{fit.html(0)}</div>',
             below[0],
             foot_html(*self._foot()),
         ]
@@ -104,7 +108,7 @@ class _Sheet:
         second = [
             head_html(self.answer, say("forms.back"), date, title=self.titles[1], numbers=False, old=self.old),
             above[0],
-            f'<div class="flow">{fit.made[1]}</div>',
+            f'<div class="flow">{fit.html(1)}</div>',
             below[0],
             signatures(),
             foot_html(say("forms.foot_grades") if self.answer["grades"] else "", brief.title(self.answer)),
@@ -122,7 +126,7 @@ class _Sheet:
     def _more(self, fit: _Fit, number: int) -> str:
         which = say("lined.side", side=say("forms.more"), number=number, count=len(fit.made))
         head = head_html(self.answer, which, "", title=self.titles[0], numbers=False, old=self.old)
-        return _side(which, fit.row, [head, f'<div class="flow">{fit.made[number - 1]}</div>'])
+        return _side(which, fit.row, [head, f'<div class="flow">{fit.html(number - 1)}</div>'])
 
     def _fitted(self, front: tuple[Told, Told], back: tuple[Told, Told]) -> _Fit:
         """The fewest sides; among those with the hundredths, the largest rows, the largest drawing."""
@@ -147,7 +151,7 @@ class _Sheet:
                     best = key, made
         assert best is not None  # there is always a row
         (_count, no_feet, row, drawn), made = best
-        return _Fit(-row, -drawn, not no_feet, ["".join(html_of(band, -row) for band in side) for side in made])
+        return _Fit(-row, -drawn, not no_feet, made)
 
     def _rows_of(self, feet: bool) -> Iterator[tuple[int, list[Band]]]:
         """Yield each height of a row that has room, with its tables: where pieces begin first in their own."""

@@ -11,7 +11,7 @@ from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_cuts import cut_rows
 from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, table_html
 from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
-from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, set_tall, tall
 from bowstring.report.alone import boards_of, edges_of, wanted_joints
 from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forms.answer import Answer
@@ -130,7 +130,7 @@ def _fixed(lines: int, where: list[str], told: list[str], *, low: bool) -> float
     """How high all else stands than the drawing and the tables side by side."""
     boxed = tall(where, 13.0, 15.0, 218.0) if low else tall(where, 14.5, 17.4, 264.0)
     row = _LINE_ROW_LOW if low else _LINE_ROW
-    texts = tall(told, _TYPE, _LEADING, PAGE_WIDE - 24.0) + 14.0
+    texts = set_tall(told, _TYPE, _LEADING, PAGE_WIDE - 24.0) + 14.0
     return _HEAD + max(_HANDS, boxed + 16.0) + _LINES + row * lines + texts + _FOOT + _GAPS + (0.0 if low else _LARGER)
 
 

@@ -131,7 +131,7 @@ def test_what_is_signed_off_says_what_it_must_be(name: str) -> None:
     answer, made = told_of(name, "english"), printed(JOBS[name])
     assert f"Width at piece ends {answer['lined_sheet']['width_shown']}" in made[1]
     assert f"Base under top: avg., least {answer['lined_sheet']['depth_shown']}" in made[1]
-    assert f"cut; depth; when {answer['joints']['count'] - 1}" in made[1]
+    assert f"marked; depth; when {answer['joints']['count'] - 1}" in made[1]
 
 
 def test_tops_by_a_level_stand_beside_the_marks() -> None:
