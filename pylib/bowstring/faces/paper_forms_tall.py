@@ -66,7 +66,7 @@ def fitted(answer: Answer, around: Around, columns: list[Column], old: float) ->
     the line stands of what stands by old numbers: it has its room whether it's there or not, so that no row has to go
     to another side for it."""
     most = max((len(rows) for _name, _head, rows in columns), default=0)
-    heads = max((_over(one, len(columns)) for one in columns), default=0.0)
+    heads = max((heads_tall(one, len(columns)) for one in columns), default=0.0)
     found: list[Fitted] = []
     for dense, drawn in DRAWN:
         if not dense and (around.dense or most > MANY):
@@ -105,8 +105,8 @@ def flowed(columns: list[Column], room: float, heads: float) -> tuple[list[list[
     return shown, rest
 
 
-def _over(column: Column, columns: int) -> float:
-    """How high a table's title and heads stand over its rows."""
+def heads_tall(column: Column, columns: int) -> float:
+    """Return how high a table's title and heads stand over its rows, of so many columns beside each other."""
     name, heads, _rows = column
     room = (PAGE_WIDE - 14.0 * (columns - 1)) / max(columns, 1)
     wide = sum(width(head, 13.0) * BOLD + 8.0 for head in heads) + 32.0

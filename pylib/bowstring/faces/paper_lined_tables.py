@@ -56,23 +56,19 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     apart = [row[-1] for row in hubs["rows"]] if hubs else []  # from each piece's beginning to its end
     rows = []
     for number, (name, ends, radius, chord, *_more) in enumerate(line["rows"] if line else []):
-        between = apart[number : number + 1]
-        row = [name, radius, _bare(chord), ends, *between, *joints[number : number + jointed]]
+        row = [name, radius, _bare(chord), ends, *apart[number : number + 1], *joints[number : number + jointed]]
         row += begins["rows"][number][2:] if begins else []
         for _hand, edge in told:
             _name, edge_radius, _long, edge_ends = edge["rows"][number]
             row += [_bare(edge_radius), edge_ends]
         rows.append(tuple(row))
     two = [say("lined.head_radius"), say("lined.head_to")]
-    joint = [say("lined.place")] if jointed else []
-    there = begins["heads"][2:] if begins else []
-    middle = [say("lined.head_hub_to_hub")] if apart else []
-    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1], *middle, *joint]
-    over = [(sheet["from_start"], 2)] if begins else []
-    over += [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
+    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1]]
+    heads += [say("lined.head_hub_to_hub")] * bool(apart) + [say("lined.place")] * jointed
+    over = [(sheet["from_start"], 2)] * bool(begins) + [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
     groups = (("", 1), (say("lined.on_line"), len(heads) - 1), *over) if over else ()
-    heads += [*there, *(two * len(told))]
-    return Grid("", tuple(heads), tuple(rows), groups)
+    there = begins["heads"][2:] if begins else []
+    return Grid("", (*heads, *there, *(two * len(told))), tuple(rows), groups)
 
 
 def _bare(text: str) -> str:

@@ -10,6 +10,7 @@ from bowstring.drawings.slab import slab_svg
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_cuts import cut_rows
 from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, table_html
+from bowstring.faces.paper_forms_tall import heads_tall
 from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, set_tall, tall
 from bowstring.report.alone import boards_of, edges_of, wanted_joints
@@ -26,7 +27,7 @@ ROWS = (25, 23, 21, 19, 17)
 _HEAD, _HANDS, _FOOT, _GAPS = 62.0, 94.0, 24.0, 44.0
 _LINE_ROW, _LINE_ROW_LOW, _LINES = 23.0, 19.0, 20.0
 _LARGER = 44.0  # what larger type takes in all of it
-_HEADS = 66.0  # a table's heading in two lines, its column heads
+_UNDER = 8.0  # what stands between tables and what comes under them
 _BOX = 152.0  # as wide as a text stands in the third column
 _TYPE, _LEADING = 13.0, 15.0
 
@@ -91,12 +92,14 @@ def _fitted(columns: list[Column], joints: int, box: list[str], fixed: Callable[
     """Return with which every row stands on the front, the box beside them or under the tables, whichever leaves the
     larger rows; where neither does, as many rows as there is room for."""
     counts = [len(rows) for _name, _head, rows in columns]
+    beside_each = max(len(columns), joints + 1)  # the box may stand in a column of its own
+    heads = max((heads_tall(one, beside_each) for one in columns), default=0.0) + _UNDER
     high = tall(box, _TYPE, _LEADING, _BOX, 3.0) + 30.0
     found = []
     for beside in (True, False):
         mores = [high if beside and at == joints else 0.0 for at in range(len(counts))]
         for low, drawn, least in _TRIED:
-            room = PAGE_TALL - fixed(low, [] if beside else [" ".join(box)]) - drawn - _HEADS
+            room = PAGE_TALL - fixed(low, [] if beside else [" ".join(box)]) - drawn - heads
             each = [(room - more) / max(count, 1) for count, more in zip(counts, mores, strict=True)]
             if min(each, default=room) >= least:
                 found.append(_Fitted(low, drawn, fitting(ROWS, min(each, default=room)), counts, beside))
@@ -104,7 +107,7 @@ def _fitted(columns: list[Column], joints: int, box: list[str], fixed: Callable[
     if found:
         return max(found, key=lambda one: one.row)
     low, drawn, _least = _TRIED[-1]
-    room = PAGE_TALL - fixed(low, [" ".join(box)]) - drawn - _HEADS
+    room = PAGE_TALL - fixed(low, [" ".join(box)]) - drawn - heads
     return _Fitted(low, drawn, ROWS[-1], [max(1, int(room / ROWS[-1]))] * len(counts), False)
 
 

@@ -80,7 +80,7 @@ MESSAGES = {
     "walled.faces_designed": "sus ~formas~ se calculan",
     "walled.forms": "~Formas~ del muro: {outside} por fuera, {inside} por dentro, {height} de alto",
     "walled.areas": "Área de contacto: {outside} por fuera, {inside} por dentro.",
-    "walled.end_forms": "Tapas: 2, de {width} de ancho, {height} de alto.",
+    "walled.end_forms": "Tapas: 2, de {width} x {height} de alto.",
     "walled.end_forms_tapered": "Tapas: {near} de ancho en A, {far} en B, {height} de alto.",
     "walled.ends_flush": "Se toma que la zapata termina al ras del muro.",
     "walled.plywood": (
@@ -92,9 +92,9 @@ MESSAGES = {
     "walled.footing_edges": (
         "~Formas~ de la zapata: {outer} por fuera en R {out_radius}, {inner} por dentro en R {in_radius}."
     ),
-    "walled.footing_boards": "Para la zapata: {told} {stakes} ~estacas~ de ~forma~, una décima parte de repuesto.",
+    "walled.footing_boards": "Zapata: {told} {stakes} ~estacas~ de ~forma~, un 10% de repuesto.",
     "walled.footing_title": "~Formas~ de la zapata: cortes y ~estacas~",
-    "walled.footing_list": "{boards} ~tablas~, {stakes} ~estacas~ de ~forma~, una décima parte de repuesto",
+    "walled.footing_list": "{boards} ~tablas~, {stakes} ~estacas~ de ~forma~, un 10% de repuesto",
     "walled.first_outside": "Ponga primero la ~forma~ exterior.",
     "walled.first_inside": "Ponga primero la ~forma~ interior.",
     "walled.slip": "Con la punta {slip} fuera de escuadra, al muro le falta de espesor menos de {narrow}.",

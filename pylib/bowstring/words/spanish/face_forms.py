@@ -34,7 +34,7 @@ MESSAGES = {
     "forms.mid_ordinate": "~flecha~",
     "forms.arc": "~arco~",
     "forms.cut": "{name}: {boards}",
-    "forms.footing_cut": "Cortes de la zapata: {told}.",
+    "forms.footing_cut": "Cortes de zapata: {told}.",
     "forms.form_stakes": "{count} ~estacas~ de ~forma~",
     "forms.form_stakes_straight": "{count} ~estacas~ de ~forma~, solo lo recto",
     "forms.own_string": "{name}, desde su propio ~hilo~, {hand}",
