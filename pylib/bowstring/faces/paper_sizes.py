@@ -26,6 +26,8 @@ MOST_ROWS = 22
 PER_PAGE = 30
 _LEAST_PLAN = 110
 """Height of the plan where stakes go on over further pages anyhow: rather a row less than an arc too small to see."""
+_MANY = 18
+"""Rows over which the lowest plan shows nothing of the work."""
 
 _PLAIN = 0.9  # a plain face beside a bold one
 _CELL = 8.0
@@ -68,7 +70,15 @@ class Sizes:
 def sizes(tables: Sequence[Setting], others: int, fixed: float) -> Sizes:
     """Return the sizes of a front: its tables, how many ``others`` are rows of the same height, all else ``fixed``."""
     every = [row for table in tables for row in table.rows]
-    shown, least = every[:MOST_ROWS], _LEAST_PLAN if len(every) > MOST_ROWS else 0
+    found = _sized(tables, every, others, fixed, _LEAST_PLAN if len(every) > MOST_ROWS else 0)
+    if found.plan == PLANS[-1] and len(every) > _MANY:
+        return _sized(tables, every, others, fixed, _LEAST_PLAN)
+    return found
+
+
+def _sized(tables: Sequence[Setting], every: Sequence[Row], others: int, fixed: float, least: int) -> Sizes:
+    """Return the same with a plan no lower than ``least``: rows that then have no room go on over further pages."""
+    shown = every[:MOST_ROWS]
     widest = min([BIG[0], *(_widest(table) for table in tables)])
     for plan in PLANS:
         room = PAGE_TALL - fixed - plan

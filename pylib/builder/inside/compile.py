@@ -18,7 +18,7 @@ import zipfile
 from pathlib import Path
 
 from builder.inside.held import FIRST
-from builder.inside.lines import without_columns
+from builder.inside.lines import at_their_first_line
 from builder.inside.unfold import unfolded
 from builder.inside.untyped import untyped
 
@@ -120,4 +120,4 @@ def _imported(tree: ast.Module, name: str) -> set[str]:
 
 def _compiled(tree: ast.Module, file: str) -> bytes:
     code = compile(tree, file, "exec", dont_inherit=True, optimize=OPTIMIZE)
-    return marshal.dumps(without_columns(code, lines=file.split("/")[0] == OWN and not file.startswith(WORDS)))
+    return marshal.dumps(at_their_first_line(code, told=file.split("/")[0] == OWN and not file.startswith(WORDS)))

@@ -1,4 +1,7 @@
-"""Code without the columns of its instructions: a fault's lines are told, and half of what they took is saved."""
+"""Code without the places of its instructions: a fault is told by its function, and by the line where that begins.
+
+A place for each instruction would be a fiftieth of a saved page; the functions of this house are a few lines long.
+"""
 
 from types import CodeType
 
@@ -8,39 +11,18 @@ NO_COLUMNS, NOTHING = 13, 15
 LONGEST = 8
 """Code units that one entry tells of."""
 
-
-def without_columns(code: CodeType, *, lines: bool = True) -> CodeType:
-    """Return the code with its lines alone, or with no place at all; that of its functions and classes, too."""
-    parts = tuple(without_columns(part, lines=lines) if isinstance(part, CodeType) else part for part in code.co_consts)
-    return code.replace(co_consts=parts, co_linetable=_table(code, lines=lines))
+_SAME_LINE = b"\0"  # how far from the line before
 
 
-def _table(code: CodeType, *, lines: bool) -> bytes:
-    table = bytearray()
-    before = code.co_firstlineno
-    for start, end, line in code.co_lines():
-        left = (end - start) // 2
-        while left:
-            length = min(left, LONGEST)
-            left -= length
-            if line is None or not lines:
-                table.append(_first(NOTHING, length))
-            else:
-                table.append(_first(NO_COLUMNS, length))
-                table += _signed(line - before)
-                before = line
-    return bytes(table)
+def at_their_first_line(code: CodeType, *, told: bool = True) -> CodeType:
+    """Return the code with all of it on its first line, or on no line at all (``told``); that of its functions and
+    classes, too."""
+    parts = tuple(at_their_first_line(one, told=told) if isinstance(one, CodeType) else one for one in code.co_consts)
+    return code.replace(co_consts=parts, co_linetable=_table(len(code.co_code) // 2, told=told))
 
 
-def _first(kind: int, length: int) -> int:
-    return 0x80 | kind << 3 | length - 1
-
-
-def _signed(number: int) -> bytes:
-    """Return a signed number as the table has it: its sign last, six bits a byte, the lowest first."""
-    left = -number << 1 | 1 if number < 0 else number << 1
-    written = bytearray()
-    while left >= 64:
-        written.append(0x40 | left & 63)
-        left >>= 6
-    return bytes(written + bytes([left]))
+def _table(units: int, *, told: bool) -> bytes:
+    """The table of places of so many code units: without an entry for each, a traceback couldn't be written."""
+    kind, after = (NO_COLUMNS, _SAME_LINE) if told else (NOTHING, b"")
+    lengths = [LONGEST] * (units // LONGEST) + [units % LONGEST] * bool(units % LONGEST)
+    return b"".join(bytes([0x80 | kind << 3 | length - 1]) + after for length in lengths)

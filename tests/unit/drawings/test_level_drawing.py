@@ -161,7 +161,7 @@ def test_the_hand_and_the_stretch_are_told(name: str) -> None:
     answer = case(name)
     drawing = read(answer, 1)
     description = drawing.described()[1]
-    assert answer["hand"] in description and f"on your {answer['side']}." in description
+    assert answer["hand"] in description and f"on your {answer['side']}," in description
     flat = answer["staked"]["sagitta"] < answer["staked"]["chord"] / 12
     assert ("so you can see it" in drawing.flowing_text()) == ("so you can see it" in description) == flat
     for places in drawing.stakes().values():  # the whole arc, then the one string

@@ -125,7 +125,7 @@ def test_a_curve_on_the_wrong_hand_is_drawn_on_the_other_side_of_the_string(name
     assert all(y > string for _x, y in read.crosses())
     title, description = read.described()
     assert title == say("mistake.draw.title")
-    assert answer["hand"] in description and f"on your {answer['side']}." in description
+    assert answer["hand"] in description and f"on your {answer['side']}," in description
 
 
 def test_a_blunder_that_is_not_there_is_refused() -> None:

@@ -54,7 +54,7 @@ def test_an_empty_face_is_short_and_asks_for_nothing_but_two_numbers() -> None:
 def test_what_stands_in_the_fields_is_on_the_face_before_any_script() -> None:
     face = parts_of_form(form_html(fields_of_job(DEMO)))[""]
     assert 'placeholder="37&#x27; 0-1/8&quot;"' in face or 'placeholder="37&#x27; 0-1/16&quot;"' in face
-    assert 'id="to-step" data-do="face" data-face="stakes">' in face and "LEFT, from A facing B" in face
+    assert 'id="to-step" data-do="face" data-face="stakes">' in face and "LEFT from A facing B, turns RIGHT" in face
 
 
 def test_a_number_can_be_let_go_once_there_are_three() -> None:
