@@ -80,6 +80,7 @@ JOBS: dict[str, dict[str, Any]] = {
         "got": [{"stake": "PA", "measures": [{"from": "A", "to": "PA", "distance": "9.03 m"}]}]},
     "a string of which one diagonal is free": {
         "unit": "m", "arc": {"chord": 40, "sagitta": 10}, "method": "ordinates", "parallel": -9, "levels": None,
+        "tape": {"length": 50},
         "ground": [{"name": name, "stops": "tape", "at": at, "diameter": 0.3}
                    for name, at in (("oak", [9, 0]), ("elm", [27, -6.075]))]},
     "got a stake": {"method": "ordinates", "got": [{"stake": "K2", "measures": [
