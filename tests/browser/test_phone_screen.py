@@ -48,7 +48,7 @@ def test_the_side_is_asked_with_the_turn_and_can_be_left_open(phone: Page) -> No
     assert bottom(phone, "#side label.option") <= top(phone, "#panel-hand .thumb")
     hands.first.tap()
     wait_for(phone, "computed")
-    expect(phone.locator("#ask-hand-said")).to_have_text("Curve on the LEFT, from A facing B")
+    expect(phone.locator("#ask-hand-said")).to_have_text("LEFT from A facing B, turns RIGHT")
 
 
 def test_a_changed_unit_leaves_its_two_answers_and_the_typed_number_on_the_screen(phone: Page) -> None:

@@ -10,7 +10,7 @@ from bowstring.drawings.signs import line_sign
 from bowstring.faces.located import BOX, ticket_html, ticket_text
 from bowstring.faces.paper_back import back_side
 from bowstring.faces.paper_forms import forms_sides
-from bowstring.faces.paper_head import duo_html, foot_html, head_html
+from bowstring.faces.paper_head import duo_html, foot_html, head_html, turns_tall
 from bowstring.faces.paper_more import more_sides
 from bowstring.faces.paper_sizes import MOST_ROWS, PAGE_WIDE, Sizes, lines, sizes, tall
 from bowstring.faces.paper_table import checks_html, tables_html
@@ -26,6 +26,8 @@ from bowstring.words import say
 _STOP, _STOP_ROOM = (19, 16, 13), 330.0
 DENSE = 10
 """Rows over which what stands around the tables is in a smaller type."""
+MANY = 18
+"""Rows over which there is no room for the hand to which the curve turns."""
 _CHECK = 270.0
 _NARROW_TALL = 190.0
 _HALF = (PAGE_WIDE - 12.0) / 2
@@ -85,8 +87,9 @@ def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> t
     before, found = firsts(answer), brief.checks(answer)
     ticket = ticket_text(answer)
     services = say("paper.ticket", ticket=ticket) if ticket else say("paper.services")
-    dense = sum(len(table.rows) for table in tables) > DENSE
-    fixed = _FIXED + _top_tall(answer, dense) + _firsts_tall(before, services, dense)
+    count = sum(len(table.rows) for table in tables)
+    dense, turning = count > DENSE, count <= MANY
+    fixed = _FIXED + _top_tall(answer, dense, turning) + _firsts_tall(before, services, dense)
     fixed += tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE) + 30.0 * len(tables) + 34.0
     fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
     fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
@@ -101,7 +104,7 @@ def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> t
     parts = [
         head_html(answer, say("paper.front"), date),
         *(f'<p class="goes-on old">{marked(text)}</p>' for text in old),
-        _duo(answer),
+        _duo(answer, turning),
         _plan(answer, fitted),
         _firsts(before, ticket_html(answer, marks_in=there.services)),
         tables_html(shown),
@@ -131,7 +134,7 @@ def _stopped(answer: Answer, date: str) -> str:
         f'<div class="stop said-{size}"><strong>{escape(say("paper.stop"))}</strong>'
         f"<p>{marked(say('paper.stop_do'))}</p>"
         f"<ul>{stops}</ul>{ways}</div>",
-        _duo(answer),
+        _duo(answer, True),
         _plan(answer, Sizes(0, 0, plan, 0)),
         f'<div class="asked">{blanks}</div>',
         foot_html("", say("paper.turn_over_stopped")),
@@ -140,7 +143,7 @@ def _stopped(answer: Answer, date: str) -> str:
     return f'<section class="side front stopped plan-{plan}" aria-label="{label}">{"".join(parts)}</section>'
 
 
-def _top_tall(answer: Answer, dense: bool) -> float:
+def _top_tall(answer: Answer, dense: bool, turning: bool) -> float:
     """How high the head and the boxes of line and hand stand."""
     title = brief.title(answer)
     size = 30.0 if len(title) <= 34 else 23.0 if len(title) <= 52 else 18.0
@@ -148,15 +151,17 @@ def _top_tall(answer: Answer, dense: bool) -> float:
     measures = lines("    ".join(brief.measures(answer)), 16.0, PAGE_WIDE)
     head += 30.0 if brief.drawing(answer) else 0.0
     told = tall(brief.line(answer), *((13.0, 15.0, 146.0) if dense else (14.5, 17.4, 192.0)))
-    standing = tall([brief.stand(answer)], *((14.0, 16.8, 252.0) if dense else (16.0, 19.2, 206.0))) + 38.0
+    size, leading, room = (14.0, 16.8, 252.0) if dense else (16.0, 19.2, 206.0)
+    standing = tall([brief.stand(answer)], size, leading, room) + 38.0 + (turns_tall(answer, room) if turning else 0.0)
     arc = with_others(answer)
     head += lines(arc, 16.0, PAGE_WIDE) * 20.0 if arc else 0.0
     return head + (measures - 1) * 20.0 + max(told, standing, 66.0)
 
 
-def _duo(answer: Answer) -> str:
+def _duo(answer: Answer, turning: bool) -> str:
+    """What the line is, and on which hand the curve; where many stakes leave no room, not to which it turns."""
     line = "".join(f"<p>{marked(text)}</p>" for text in brief.line(answer))
-    return duo_html(answer, f"{line_sign(answer, id='paper-line')}<div>{line}</div>", "paper-hand")
+    return duo_html(answer, f"{line_sign(answer, id='paper-line')}<div>{line}</div>", "paper-hand", turning=turning)
 
 
 def _plan(answer: Answer, fitted: Sizes) -> str:

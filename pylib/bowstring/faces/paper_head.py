@@ -6,6 +6,7 @@ from html import escape
 
 from bowstring.drawings.signs import hand_sign
 from bowstring.faces.located import BOX
+from bowstring.faces.paper_sizes import tall
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
 from bowstring.sheet.facing import curve_hand
@@ -71,11 +72,17 @@ def foot_html(left: str, right: str) -> str:
     return f'<p class="foot"><span>{marked(left)}</span><span>{marked(right)}</span></p>'
 
 
-def duo_html(answer: Answer, line: str, id: str) -> str:
-    """Return the two boxes under the head: ``line``, as HTML, and on which hand the curve is; ``id``: the drawing's."""
+def turns_tall(answer: Answer, room: float) -> float:
+    """Return how high it stands beside the hand to which hand the curve turns, 0 where the hand is open."""
+    return tall([brief.turns(answer)], 18.0, 19.8, room) if answer["side"] else 0.0
+
+
+def duo_html(answer: Answer, line: str, id: str, *, turning: bool = False) -> str:
+    """Return the two boxes under the head: ``line``, as HTML, and on which hand the curve is; ``id``: the drawing's;
+    ``turning``: with the hand to which it turns."""
     word = curve_hand(answer)
     size = "hand long" if len(word) > _LONG_HAND else "hand"
-    turns = f" <b>{escape(brief.turns(answer))}</b>" if answer["side"] else ""
+    turns = f" <b>{escape(brief.turns(answer))}</b>" if turning and answer["side"] else ""
     hand = f'<p>{marked(brief.stand(answer))} <strong class="{size}">{escape(word)}</strong>{turns}</p>'
     seen = f'<p class="seen">{BOX}{escape(say("paper.seen"))}</p>'
     return (

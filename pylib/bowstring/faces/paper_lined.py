@@ -155,10 +155,9 @@ class _Sheet:
 
     def _rows_of(self, feet: bool) -> Iterator[tuple[int, list[Band]]]:
         """Yield each height of a row that has room, with its tables: where pieces begin first in their own."""
-        for apart in (True, False):
-            bands = bands_of(self.part, self.sheet, feet=feet, apart=apart)
-            for row in [row for row in ROWS if has_room(bands, row)] or ROWS[-1:]:
-                yield row, bands
+        tried = [bands_of(self.part, self.sheet, feet=feet, apart=apart) for apart in (True, False)]
+        found = [(row, bands) for bands in tried for row in ROWS if has_room(bands, row)]
+        yield from found or [(ROWS[-1], tried[0])]
 
     def _front(self) -> tuple[Told, Told]:
         """What stands over the tables of the front, and under them."""

@@ -12,7 +12,7 @@ from bowstring.faces.paper_cuts import cut_rows
 from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, table_html
 from bowstring.faces.paper_forms_tall import heads_tall
 from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
-from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, set_tall, tall
+from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
 from bowstring.report.alone import boards_of, edges_of, wanted_joints
 from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forms.answer import Answer
@@ -21,7 +21,7 @@ from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
 
-ROWS = (25, 23, 21, 19, 17)
+ROWS = (25, 23, 21, 19, 17, 16)
 """Heights of a row that the style has for this sheet."""
 
 _HEAD, _HANDS, _FOOT, _GAPS = 62.0, 94.0, 24.0, 44.0
@@ -83,7 +83,15 @@ class _Fitted:
     beside: bool
 
 
-_TRIED = ((False, 150, 25), (False, 110, 23), (True, 110, 19), (True, 90, 17), (True, 70, 17), (True, 0, 17))
+_TRIED = (
+    (False, 150, 25),
+    (False, 110, 23),
+    (True, 110, 19),
+    (True, 90, 17),
+    (True, 70, 17),
+    (True, 0, 17),
+    (True, 0, 16),
+)
 """Whether all else is smaller, how high the drawing, and the least row with which that is taken; rather none than one
 that nobody can read."""
 
@@ -133,7 +141,7 @@ def _fixed(lines: int, where: list[str], told: list[str], *, low: bool) -> float
     """How high all else stands than the drawing and the tables side by side."""
     boxed = tall(where, 13.0, 15.0, 218.0) if low else tall(where, 14.5, 17.4, 264.0)
     row = _LINE_ROW_LOW if low else _LINE_ROW
-    texts = set_tall(told, _TYPE, _LEADING, PAGE_WIDE - 24.0) + 14.0
+    texts = tall(told, _TYPE, _LEADING, PAGE_WIDE - 24.0) + 14.0
     return _HEAD + max(_HANDS, boxed + 16.0) + _LINES + row * lines + texts + _FOOT + _GAPS + (0.0 if low else _LARGER)
 
 
