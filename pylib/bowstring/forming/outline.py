@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import pairwise
-from math import acos, ceil
+from math import acos, ceil, cos, pi, sin
 
 from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Filled, Pad
 from bowstring.geometry.outlines import SKIN, TOUCH, distance_to_side, holds, inside_of, within
-from bowstring.geometry.plane import Point
+from bowstring.geometry.plane import Point, distance
 
 _BOW = 1e-4
 """Metres: a side of the outline leaves its arc by less, a small part of what counts as a touch."""
@@ -35,6 +35,39 @@ def outline_of_band(outer: Edge, inner: Edge, past: float = 0.0) -> list[Point]:
     near = Edge(inner.line, max(least, inner.first - past), max(least, inner.last - past))
     shares = _shares(far)
     return [*(far.point(share) for share in shares), *(near.point(share) for share in reversed(shares))]
+
+
+def ends_of_band(outer: Edge, inner: Edge, past: float) -> list[list[Point]]:
+    """Return the outlines of what is dug past A and past B, so far straight on past each, metres: a rectangle each, as
+    wide there as ``outline_of_band``."""
+    least = -outer.line.radius * (1 - 1e-9)
+    far = Edge(outer.line, outer.first + past, outer.last + past)
+    near = Edge(inner.line, max(least, inner.first - past), max(least, inner.last - past))
+    ends = []
+    for share, onward in ((0, -past), (1, past)):
+        turned = outer.line.half_angle * (2 * share - 1)
+        on = Point(onward * cos(turned), -onward * sin(turned))
+        first, last = far.point(share), near.point(share)
+        ends.append([first, first.plus(on), last.plus(on), last])
+    return ends
+
+
+def dug_between(outer: Edge, inner: Edge, past: float) -> float | None:
+    """Return the area of the dig, so far past both edges and both ends of what lies between them, square metres.
+
+    ``None`` where its ends meet, as those of a curve that all but closes do: the sum would count that place twice.
+
+    >>> from math import pi
+    >>> from bowstring.geometry.arc import Arc
+    >>> line = Arc.of_angle(3.0, pi / 4)
+    >>> round(dug_between(Edge(line, 0.0, 0.0), Edge(line, -1.0, -1.0), 0.5) - 2.5 * pi, 9)  # two ends, 2 by 1/2
+    2.0
+    """
+    ends = ends_of_band(outer, inner, past)
+    if outer.line.half_angle > pi / 2 and stands_in(*ends):
+        return None
+    wide = sum(distance(end[0], end[3]) for end in ends)
+    return area_between(outer, inner, past) + past * wide
 
 
 def area_between(outer: Edge, inner: Edge, past: float = 0.0) -> float:

@@ -219,9 +219,16 @@ def help_of(word: str, name: str = "") -> str:
         return ""
     place = f' id="{name}-help"' if name else ""
     key = f"form.{word}.help"
+    told = _told(key)
+    if is_said(f"{key}.of_line"):
+        told = f'<span data-pieces="one">{told}</span><span data-pieces="more">{_told(f"{key}.of_line")}</span>'
+    return f'<p class="help"{place}>{told}</p>'
+
+
+def _told(key: str) -> str:
     told = marked(say(key))
     if is_said(f"{key}.metric"):  # the job's unit says which of the two is shown
         told = f'<span data-in="feet">{told}</span><span data-in="metric">{marked(say(f"{key}.metric"))}</span>'
     if is_said(f"{key}.of_fill"):
         told = f'<span data-fills="no">{told}</span><span data-fills="yes">{marked(say(f"{key}.of_fill"))}</span>'
-    return f'<p class="help"{place}>{told}</p>'
+    return told

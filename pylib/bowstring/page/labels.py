@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from bowstring.job.terms import is_lined
 from bowstring.page.fields import all_fields
 from bowstring.page.rows import ROW_NAMES
 from bowstring.words import is_said, say
@@ -18,6 +19,8 @@ def label_of(field_id: str, typed: Typed | None = None) -> str:
             pieces = field_id.split("-")
             # A choice's label often begins a sentence that its options end: in lists it has a short name.
             word = f"form.{field.word}.short" if is_said(f"form.{field.word}.short") else f"form.{field.word}"
+            if typed and is_lined(typed) and is_said(f"{word}.of_line"):
+                word = f"{word}.of_line"
             label = say(word, end=pieces[1] if len(pieces) > 1 else "")
             if pieces[0] in ROW_NAMES:
                 return f"{say(f'form.row_{pieces[0]}', number=int(pieces[1]) + 1)}: {label}"

@@ -20,15 +20,24 @@ def entries(answer: Answer, name: Callable[[str], str] | None = None) -> Table:
     """Return the table of an answer's entries; ``name`` turns an entry's place in the job into what it's called."""
     rows: list[list[str]] = []
     before, edges = "", edges_of(answer)
-    wall = edges is not None and bool(edges["faces"])
+    wall, lined = edges is not None and bool(edges["faces"]), answer["lined"] is not None
     for row in answer["readings"]:
         place = _CORNER.sub("", row["field"])
         if place != row["field"] and before == place:  # an outline is one row, however many corners
             rows[-1] = [rows[-1][0], f"{rows[-1][1]}; {row['typed']}", f"{rows[-1][2]}; {row['text']}"]
         else:
-            rows.append([_of_wall(place, name) if wall else (name or entry_name)(place), row["typed"], row["text"]])
+            called = _of_line(place, name) if lined else ""
+            called = called or (_of_wall(place, name) if wall else (name or entry_name)(place))
+            rows.append([called, row["typed"], row["text"]])
         before = place
     return Table([say("sheet.field"), say("sheet.typed"), say("sheet.read_as")], rows, say("sheet.readings_caption"))
+
+
+def _of_line(place: str, name: Callable[[str], str] | None) -> str:
+    """What an entry is called along a line of several pieces, empty where it is called the same as of one arc."""
+    key = f"entry.of_line.{place}"
+    told = say(key) if is_said(key) else ""
+    return told[:1].upper() + told[1:] if name else told
 
 
 def _of_wall(place: str, name: Callable[[str], str] | None) -> str:

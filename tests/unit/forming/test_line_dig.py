@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import radians
+from math import cos, radians, sin
 
 import pytest
 from shapely.geometry import LineString, Polygon
@@ -24,9 +24,18 @@ def walked(line: Line) -> LineString:
     ).simplify(0.0)
 
 
-def beside(line: Line, left: float, right: float) -> float:
-    """The area within so much of each hand of a line, its ends flat, its kinks mitred, by shapely."""
+def beside(line: Line, left: float, right: float, past: float = 0.0) -> float:
+    """The area within so much of each hand of a line, its ends flat, its kinks mitred, by shapely; ``past``: the line
+    run straight on past both its ends."""
     along = walked(line)
+    if past:
+        points = [*along.coords]
+        for end in (0, -1):
+            heading = (line.start if end == 0 else line.end).heading
+            reach = -past if end == 0 else past
+            on = (points[end][0] + reach * cos(heading), points[end][1] + reach * sin(heading))
+            points = [on, *points] if end == 0 else [*points, on]
+        along = LineString(points)
     hands = [
         along.buffer(reach, cap_style="flat", join_style="mitre", mitre_limit=20, single_sided=True)
         for reach in (left, -right)
@@ -38,12 +47,19 @@ def beside(line: Line, left: float, right: float) -> float:
 @pytest.mark.parametrize("line", [LEFT_RIGHT, KINKED])
 @pytest.mark.parametrize(("left", "right"), [(0.75, 0.75), (0.0, 1.5), (1.5, 0.0)])
 @pytest.mark.parametrize("past", [0.15, 0.3, 0.6])
-def test_the_area_of_the_dig_is_that_of_a_wider_strip(line: Line, left: float, right: float, past: float) -> None:
+def test_the_area_of_the_dig_is_that_of_a_wider_strip_run_on_past_both_ends(
+    line: Line, left: float, right: float, past: float
+) -> None:
     slab = LineSlab(line, left, right)
     area = dug_area(slab, past)
     assert area is not None
-    assert area == pytest.approx(beside(line, left + past, right + past), rel=2e-6)
-    assert area > slab.area
+    far = beside(line, left + past, right + past, past)
+    assert area == pytest.approx(far, rel=2e-6)
+    assert area > beside(line, left + past, right + past) + 1.9 * past * (left + right + 2 * past)
+    dig = dig_of(slab, past)
+    assert dig and sum(Polygon([tuple(point) for point in one]).area for one in outlines_of(dig)) == pytest.approx(
+        far, rel=1e-4
+    )
 
 
 @pytest.mark.parametrize("line", [LEFT_RIGHT, KINKED])
@@ -64,3 +80,11 @@ def test_a_dig_that_reaches_a_center_or_lies_over_itself_has_no_area() -> None:
     back = Line((Straight(9.0), Bend.of(1.5, radians(200)), Straight(6.0)))
     near = LineSlab(back, 0.3, 0.3)
     assert not near.overlaps and dug_area(near, 0.8) is None  # both legs' digs meet
+
+
+def test_a_closed_line_has_no_ends_to_dig_past() -> None:
+    ring = Line((Bend.of(8.0, radians(180)), Straight(5.0), Bend.of(8.0, radians(180)), Straight(5.0)))
+    assert ring.is_closed and ring.run_on(0.3) is ring
+    area = dug_area(LineSlab(ring, 0.5, 0.5), 0.3)
+    assert area == pytest.approx((16 * 3.141592653589793 + 10) * 1.6, rel=1e-9)  # as long as its middle, 1.6 m wide
+    assert not LEFT_RIGHT.is_closed

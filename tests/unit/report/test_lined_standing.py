@@ -116,7 +116,8 @@ def test_it_is_told_on_the_row_the_pages_the_cautions_and_paper_and_drawn() -> N
 def test_the_base_is_told_over_the_whole_dig() -> None:
     answer = answer_to(FIVE)
     base = read_length("4 in", "ft-in", "base").metres
-    area = slab_of(answer, FOOT).area * base / 0.764554857984
+    ends = 2 * (5 + 2) * 1 * FOOT**2  # past the start and past the end: 7 ft wide, 1 ft on
+    area = (slab_of(answer, FOOT).area + ends) * base / 0.764554857984
     lines = " ".join(next(page for page in answer["lined"]["pages"] if page["key"] == "pour")["lines"])
     told = re.search(r"base is ([\d.]+) yd³ in place under the slab, ([\d.]+) yd³ over the whole dig", lines)
     assert told and float(told[2]) == pytest.approx(area, abs=0.006)

@@ -12,12 +12,12 @@ from shapely.geometry import Point, Polygon
 from bowstring.drawings.slab import slab_svg
 from bowstring.faces.build import build_html
 from bowstring.forming.edge import Edge
-from bowstring.forming.outline import area_between, outline_of_band, stands_in
+from bowstring.forming.outline import area_between, dug_between, ends_of_band, outline_of_band, stands_in
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.outlines import Circle
 from bowstring.geometry.plane import Point as Place
 from bowstring.sheet.text import sheet_text
-from bowstring.words import speak
+from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
 from helping import answer_to
 
@@ -128,12 +128,74 @@ def test_the_area_of_the_dig_agrees_with_shapely(name: str) -> None:
         assert area_between(outer, inner, past) == pytest.approx(band(first, last, past, lies).area, rel=1e-6)
 
 
+def run_on(zone: Polygon, past: float) -> Polygon:
+    """What is dug straight on past both ends of a band, by shapely: each end's side, swept along its own tangent."""
+    out, into = len(zone.exterior.coords) // 2 - 1, len(zone.exterior.coords) // 2
+    spots = [*zone.exterior.coords]
+    ends = []
+    for one, other in ((spots[0], spots[-2]), (spots[out], spots[into])):
+        along = one[0] - other[0], one[1] - other[1]
+        size = math.hypot(*along)
+        for on in (
+            (-along[1] * past / size, along[0] * past / size),
+            (along[1] * past / size, -along[0] * past / size),
+        ):
+            far = [(spot[0] + on[0], spot[1] + on[1]) for spot in (one, other)]
+            end = Polygon([one, other, far[1], far[0]])
+            if end.intersection(zone).area < 1e-3 * end.area:  # not back over the band
+                ends.append(end)
+    assert len(ends) == 2
+    return zone.union(ends[0]).union(ends[1])
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_the_dig_runs_on_past_both_ends(name: str) -> None:
+    lies, (first, last) = name.partition(",")[0], (width * FOOT for width in CASES[name])
+    sign, line = 1 if lies == "outside" else -1, Arc.of_angle(R, math.asin(CHORD / 2 / R))
+    edges = Edge(line, sign * first, sign * last), Edge(line, 0.0, 0.0)
+    outer, inner = edges if sign > 0 else reversed(edges)
+    past = 0.5 * FOOT
+    whole = run_on(band(first, last, past, lies), past)
+    assert dug_between(outer, inner, past) == pytest.approx(whole.area, rel=1e-6)
+    ends = [Polygon([tuple(corner) for corner in end]) for end in ends_of_band(outer, inner, past)]
+    assert Polygon(outline_of_band(outer, inner, past)).union(ends[0]).union(ends[1]).symmetric_difference(
+        whole
+    ).area < 1e-3 * whole.area  # fmt: skip
+
+
+def test_a_dig_whose_ends_meet_has_no_area_of_its_own() -> None:
+    for degrees, known in ((170, True), (250, True), (340, True), (359, False), (357, False)):
+        line = Arc.of_angle(6.0, math.radians(degrees / 2))
+        area = dug_between(Edge(line, 0.75, 0.75), Edge(line, -0.75, -0.75), 0.15)
+        assert (area is not None) == known, degrees
+        if area is not None:
+            assert area == pytest.approx(math.radians(degrees) * 6 * 1.8 + 2 * 1.8 * 0.15)
+
+
+def test_a_tree_just_past_an_end_stands_in_the_dig() -> None:
+    """Past A along its tangent, by its own diameter: 18 in, its near side 3 in off; the dig goes 6 in on."""
+    half = math.asin(CHORD / 2 / R)
+    for off, where in ((1.0, "dig"), (1.3, None)):
+        at = [-off * math.cos(half) - 2.5 * math.sin(half), -off * math.sin(half) + 2.5 * math.cos(half)]
+        oak = {**OAK, "at": [f"{at[0]:.4f} ft", f"{at[1]:.4f} ft"]}
+        job = {**WALK, "method": "coordinates", "ground": [oak]}
+        assert told(job) == ([("oak", where)] if where else [])
+
+
+def test_the_dig_lines_card_says_the_ends_and_the_page_too() -> None:
+    answer = answer_to(WALK)
+    card = next(one for one in answer["form_cards"] if one["kind"] == "form_dig")
+    assert say("forming.note.dig_ends", size='6"') in card["notes"]
+    assert say("edges.paint_ends", size='6"') in answer["edges"]["passes"]
+
+
 def test_the_base_is_told_under_the_slab_and_over_the_whole_dig() -> None:
     """By shapely: 5 ft and 6 ft wide strips, 4 in deep, in cubic yards."""
     lines = answer_to({**WALK, "slab": {"thickness": "4 in", "base": "4 in", "overdig": "6 in"}})["pour"]["lines"]
     under, dug = (band(5 * FOOT, 5 * FOOT, past, "outside").area * FOOT / 3 / (3 * FOOT) ** 3 for past in (0, FOOT / 2))
-    assert f"{under:.2f}" == "2.91" and f"{dug:.2f}" == "3.49"
-    assert sum("2.91 yd³" in line and "3.49 yd³ over the whole dig" in line for line in lines) == 1
+    dug += 2 * 6 * 0.5 / 3 / 27  # past A and past B: 6 ft wide, 6 in on
+    assert f"{under:.2f}" == "2.91" and f"{dug:.2f}" == "3.56"
+    assert sum("2.91 yd³" in line and "3.56 yd³ over the whole dig" in line for line in lines) == 1
     none = answer_to({**WALK, "slab": {"thickness": "4 in", "base": "4 in", "overdig": "0"}})["pour"]["lines"]
     assert not any("whole dig" in line for line in none) and any("2.91 yd³" in line for line in none)
 

@@ -61,7 +61,7 @@ def test_every_stake_has_its_station_on_its_card_on_paper_and_in_the_files(at: i
     for card in answer["cards"]:
         if card["stake"]:
             station = next(row["station_shown"] for row in answer["stakes"] if row["name"] == card["stake"])
-            assert f"is at station *{station}*" in " ".join(card["notes"])
+            assert f"is at station {station}" in " ".join(card["notes"])
             assert station in stakes_html(answer, card["number"])
     assert all(row["station_shown"] in stakes_csv(answer) for row in answer["stakes"])
     assert answer["stakes"][-1]["station_shown"] in short_text(answer)

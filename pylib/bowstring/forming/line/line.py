@@ -7,12 +7,15 @@ from functools import cached_property
 from itertools import accumulate
 from math import pi, remainder, sin
 
-from bowstring.forming.line.pieces import Piece
+from bowstring.forming.line.pieces import Piece, Straight
 from bowstring.forming.line.runs import ORIGIN, Pose, Run
 from bowstring.geometry.plane import distance
 
 NO_KINK = 1e-7
 """Radians (a fiftieth of a second): a turn at a join that is less is a float's dust, and the pieces are tangent."""
+
+CLOSED = 1e-3
+"""Metres, and radians: a line that comes back so near to its start has no ends; a drawing's rounding leaves as much."""
 
 TEN_FEET, THREE_METRES = 3.048, 3.0
 """Metres: over which a kink is told."""
@@ -112,6 +115,19 @@ class Line:
         """Where pieces meet, in order; one less than pieces."""
         rows = zip(self.stations[1:-1], self.runs[:-1], self.pieces[1:], strict=True)
         return tuple(Join(station, run.end, piece.kink) for station, run, piece in rows)
+
+    def run_on(self, past: float) -> Line:
+        """Return the line run straight on past both its ends, so far, metres; as it is for 0, and where it comes back
+        to its start: there it has no ends."""
+        if not past or self.is_closed:
+            return self
+        return Line((Straight(past), *self.pieces, Straight(past)), self.start.on(-past))
+
+    @property
+    def is_closed(self) -> bool:
+        """Whether its end is its start, with the same heading."""
+        closing = self.closing
+        return closing.gap < CLOSED and abs(closing.turn) < CLOSED
 
     @property
     def closing(self) -> Closing:

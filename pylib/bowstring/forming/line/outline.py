@@ -38,13 +38,13 @@ def _points(run: Run) -> Iterator[Point]:
 
 
 def dig_of(slab: LineSlab, past: float) -> LineSlab | None:
-    """Return what is dug, so far past both edges of a slab, metres; its ends are the slab's own.
+    """Return what is dug, so far past both edges of a slab and straight on past both its ends, metres.
 
     ``None`` where an edge can't follow the line so far out: inside of an arc the dig reaches the center, or inside of a
     kink the pieces are too short for it.
     """
     try:
-        return LineSlab(slab.line, slab.left + past, slab.right + past)
+        return LineSlab(slab.line.run_on(past), slab.left + past, slab.right + past)
     except NoEdge:
         return None
 

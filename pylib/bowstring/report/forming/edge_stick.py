@@ -188,6 +188,8 @@ def passes_of(plan: Plan, dug: bool) -> list[str]:
         keyed = [say("walled.line_first")] if plan.said.slab.footing_width else []
         return [say(first), paint, *keyed, say(again)]
     deeper = [unstarred(dig_told(plan))] if ends_of(plan) else []
+    if past and plan.filled is None:
+        deeper.insert(0, say("edges.paint_ends", size=plan.tape.show_whole(past)))
     if dug:
         return [say("edges.hubs_first"), paint, *deeper, say("edges.line_again")]
     return [say("edges.clear_of_dig"), paint, *deeper, say("edges.line_again_stakes")]

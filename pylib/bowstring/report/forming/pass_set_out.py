@@ -46,6 +46,8 @@ def dig_card(plan: Plan, marks: Marks) -> CardRow:
         drawn.append(("stake", f"dig_{key}", len(numbers)))
     if plan.taper:
         notes.append(say("forming.note.tapers"))
+    if past:
+        notes.append(say("forming.note.dig_ends", size=plan.tape.show_whole(past)))
     return pass_card("dig", say("forming.dig"), values, numbers, None, notes, drawn)
 
 

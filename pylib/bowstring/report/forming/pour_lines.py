@@ -6,7 +6,7 @@ from itertools import pairwise
 from math import isclose
 
 from bowstring.forming.joints import Panels
-from bowstring.forming.outline import area_between
+from bowstring.forming.outline import dug_between
 from bowstring.forming.pad import Pad
 from bowstring.forming.pour import CUBIC_YARD, Order, loads
 from bowstring.report.forming.edge_lines import overdig_of
@@ -158,7 +158,7 @@ def _dug(plan: Plan) -> float | None:
     past, slab = overdig_of(plan), plan.taper or plan.slab
     if isinstance(plan.filled, Pad) and past:
         return plan.filled.dug(past)
-    return area_between(*plan.edges, past) if past and slab else None
+    return dug_between(*plan.edges, past) if past and slab else None
 
 
 def both_told(pouring: Pouring) -> str:

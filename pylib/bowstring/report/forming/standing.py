@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from math import atan2
 
 from bowstring.forming.edge import Edge
-from bowstring.forming.outline import outline_of_band, outline_of_fill, stands_in, stands_near
+from bowstring.forming.outline import ends_of_band, outline_of_band, outline_of_fill, stands_in, stands_near
 from bowstring.geometry.plane import Point, distance
 from bowstring.job.obstacles import Obstacle
 from bowstring.report.forming.edge_lines import dug_past
@@ -30,13 +30,19 @@ def _standing(plan: Plan, start: Point) -> Iterator[tuple[Obstacle, str]]:
     past, filled = dug_past(plan), plan.filled
     if filled is not None:
         concrete = dig = outline_of_fill(filled)
+        ends = []
     else:
         concrete, dig = outline_of_band(*plan.edges), outline_of_band(*plan.edges, past)
+        ends = ends_of_band(*plan.edges, past) if past else []
     for one in things:
         outline = [corner.plus(start) for corner in one.outline]
         if stands_in(outline, concrete):
             yield one, CONCRETE
-        elif stands_near(outline, dig, past) if filled is not None else stands_in(outline, dig):
+        elif (
+            stands_near(outline, dig, past)
+            if filled is not None
+            else any(stands_in(outline, one) for one in (dig, *ends))
+        ):
             yield one, DIG
 
 

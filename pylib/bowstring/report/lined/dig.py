@@ -38,6 +38,8 @@ def dug(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     past = overdig_of(plan.plan)
     key = "edges.paint_footing" if (footing_past(plan.plan) or 0.0) > 0 else "edges.paint"
     yield say(key, size=plan.tape.show_whole(past)) if past else say(f"{key}_at")
+    if past and not plan.line.is_closed:
+        yield say("edges.paint_ends", size=plan.tape.show_whole(past))
     yield from _deep(plan)
     for inner in inners(slab):
         if inner.radius <= dug_past(plan.plan):

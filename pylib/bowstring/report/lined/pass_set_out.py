@@ -97,7 +97,7 @@ def dig_card(hubs: LineHubs) -> CardRow:
         numbers.append((say(f"forming.label.dig_{hand}_{side}"), plan.tape.show(abs(off))))
         drawn.append(("stake", f"dig_{DRAWN[hand]}", len(numbers)))
     notes = [say("forming.note.dig_arcs")] if [*arcs_told(hubs)] else []
-    notes += [say("forming.note.dig_ends", size=plan.tape.show_whole(past))] if past else []
+    notes += [say("forming.note.dig_ends", size=plan.tape.show_whole(past))] if past and not plan.line.is_closed else []
     notes += [say("forming.note.dig_kink")] if any(not join.tangent for join in plan.line.joins) else []
     for inner in inners(hubs.slab):
         if inner.radius <= past:

@@ -22,6 +22,6 @@ MESSAGES = {
     "station.metres.remedy": "Give it as 0+100, or set the job to feet.",
     "station.stakes": "*Stations:* {stations}.",
     "station.of": "{name} {station}",
-    "station.card": "{name} is at station *{station}*.",
+    "station.card": "{name} is at station {station}.",
     "station.head": "station",
 }

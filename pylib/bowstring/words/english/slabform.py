@@ -16,6 +16,10 @@ MESSAGES = {
         "How high the outer form's top is. Give both where it meets something at each end: the slope follows. "
         "Blank: all tops are figured from A."
     ),
+    "form.section_tops.help.of_line": (
+        "How high the LEFT form's top is, walking start to end. Give both where it meets something: the slope follows. "
+        "Blank: all tops are figured from the start."
+    ),
     "form.section_crown": "Or a crown",
     "form.section_limits": "Limits",
     "form.section_limits.help": "The drawing, the spec and the local code govern. Your tops are checked against these.",
@@ -77,6 +81,8 @@ MESSAGES = {
     "form.slab_depths": "From a string across the forms",
     "form.slab_depths.help": "Where along the outer form, then how deep. Like 0: 4-1/2 in; 12': 4-3/8 in.",
     "form.slab_depths.help.metric": "Where along the outer form, then how deep. Like 0: 110 mm; 4: 105 mm.",
+    "form.slab_depths.help.of_line": "Where along the line, then how deep. Like 0: 4-1/2 in; 12': 4-3/8 in.",
+    "form.slab_depths.help.of_line.metric": "Where along the line, then how deep. Like 0: 110 mm; 4: 105 mm.",
     # its boards
     "form.board_kind": "Board",
     "form.board_kind.help": "Its name, like 1x4. Blank: the whole list is checked.",
@@ -97,6 +103,7 @@ MESSAGES = {
     "form.board_gap": "Maximum form stake spacing",
     # its joints
     "form.joints_every": "Longest panel, outer edge",
+    "form.joints_every.of_line": "Longest panel, either edge",
     "form.joints_panels": "Or how many panels",
     # its top
     "form.grade_slope": "Slope, A to B",
@@ -112,6 +119,7 @@ MESSAGES = {
     "form.grade_cross": "Cross slope",
     "form.grade_cross.of_fill": "Slope, square to A to B",
     "form.grade_cross.help": "Square to the curve. Blank: 1.5; a wall, level.",
+    "form.grade_cross.help.of_line": "Square to the line. Blank: 1.5; a wall, level.",
     "form.grade_cross.help.of_fill": "From the curve to what is across from it. Blank: 1.5.",
     "form.grade_level": "Level",
     "form.grade_low": "Which edge is low?",
@@ -124,9 +132,9 @@ MESSAGES = {
     "form.grade_low.outside.of_fill.both": "this curve, A to B",
     "form.grade_low.none": "Leave it open",
     "form.grade_from": "Top at A",
-    "form.grade_from.of_line": "Top at the start",
+    "form.grade_from.of_line": "Top of the LEFT form at the start",
     "form.grade_to": "Top at B",
-    "form.grade_to.of_line": "Top at the end",
+    "form.grade_to.of_line": "Top of the LEFT form at the end",
     "form.grade_crown": "Crown",
     "form.grade_crown.help": "How far the middle stands above both edges, in place of a cross slope. Write its unit.",
     "form.grade_limit": "Steepest slope allowed",
@@ -135,6 +143,7 @@ MESSAGES = {
     "form.grade_instrument": "Height of instrument",
     "form.grade_instrument.help": "In the same heights as the tops. The rod readings follow.",
     "form.grade_ground": "Heights of the ground",
+    "form.grade_ground.help.of_line": "Not used with several pieces: a stake's name doesn't say which stake it is.",
     "form.grade_ground.help": "Stake, edge and height, with ; between rows. Like A outside -0.4; M inside -0.5.",
     "form.beside.volume.feet": "yd³",
     "form.beside.volume.metric": "m³",

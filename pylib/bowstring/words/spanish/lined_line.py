@@ -26,6 +26,6 @@ MESSAGES = {
     "station.metres.remedy": "Dela como 0+100, o ponga el trabajo en pies.",
     "station.stakes": "*Estaciones:* {stations}.",
     "station.of": "{name} {station}",
-    "station.card": "{name} está en la estación *{station}*.",
+    "station.card": "{name} está en la estación {station}.",
     "station.head": "estación",
 }

@@ -18,6 +18,10 @@ MESSAGES = {
         "La altura del canto de la ~forma~ exterior. Dé las dos donde topa con algo en cada extremo: de ahí "
         "sale la ~pendiente~. En blanco: todo se calcula desde A."
     ),
+    "form.section_tops.help.of_line": (
+        "La altura del canto de la ~forma~ IZQUIERDA, del inicio al final. Dé las dos donde topa con algo: de ahí sale "
+        "la ~pendiente~. En blanco: todo se calcula desde el inicio."
+    ),
     "form.section_crown": "O un bombeo",
     "form.section_limits": "Límites",
     "form.section_limits.help": (
@@ -81,6 +85,8 @@ MESSAGES = {
     "form.slab_depths": "Desde un ~hilo~ entre las ~formas~",
     "form.slab_depths.help": "Dónde por la ~forma~ exterior y qué profundidad. Como 0: 4-1/2 in; 12': 4-3/8 in.",
     "form.slab_depths.help.metric": "Dónde por la ~forma~ exterior y qué profundidad. Como 0: 110 mm; 4: 105 mm.",
+    "form.slab_depths.help.of_line": "Dónde por la línea y qué profundidad. Como 0: 4-1/2 in; 12': 4-3/8 in.",
+    "form.slab_depths.help.of_line.metric": "Dónde por la línea y qué profundidad. Como 0: 110 mm; 4: 105 mm.",
     # its boards
     "form.board_kind": "~Tabla~",
     "form.board_kind.help": "Su nombre, como 1x4. En blanco: se revisa toda la lista.",
@@ -101,6 +107,7 @@ MESSAGES = {
     "form.board_gap": "~Separación~ máxima entre ~estacas~ de ~forma~",
     # its joints
     "form.joints_every": "Panel más largo, borde exterior",
+    "form.joints_every.of_line": "Panel más largo, en cualquiera de los bordes",
     "form.joints_panels": "O cuántos paneles",
     # its top
     "form.grade_slope": "~Pendiente~, de A a B",
@@ -116,6 +123,7 @@ MESSAGES = {
     "form.grade_cross": "~Pendiente~ a lo ancho",
     "form.grade_cross.of_fill": "~Pendiente~, ~a escuadra~ con A-B",
     "form.grade_cross.help": "~A escuadra~ con la curva. En blanco: 1.5; un muro, a nivel.",
+    "form.grade_cross.help.of_line": "~A escuadra~ con la línea. En blanco: 1.5; un muro, a nivel.",
     "form.grade_cross.help.of_fill": "De la curva a lo que queda enfrente. En blanco: 1.5.",
     "form.grade_level": "A nivel",
     "form.grade_low": "¿Qué borde queda bajo?",
@@ -128,9 +136,9 @@ MESSAGES = {
     "form.grade_low.outside.of_fill.both": "esta curva, de A a B",
     "form.grade_low.none": "Dejarlo sin contestar",
     "form.grade_from": "Altura del canto en A",
-    "form.grade_from.of_line": "Altura del canto en el inicio",
+    "form.grade_from.of_line": "Canto de la ~forma~ IZQUIERDA en el inicio",
     "form.grade_to": "Altura del canto en B",
-    "form.grade_to.of_line": "Altura del canto en el final",
+    "form.grade_to.of_line": "Canto de la ~forma~ IZQUIERDA en el final",
     "form.grade_crown": "Bombeo",
     "form.grade_crown.help": (
         "Cuánto sube el medio sobre los dos bordes, en lugar de ~pendiente~ a lo ancho. Escriba su unidad."
@@ -141,6 +149,7 @@ MESSAGES = {
     "form.grade_instrument": "Altura del aparato",
     "form.grade_instrument.help": "En las mismas alturas que los cantos. De ahí salen las lecturas del estadal.",
     "form.grade_ground": "Alturas del terreno",
+    "form.grade_ground.help.of_line": "Con varios tramos no se usan: el nombre no dice cuál ~estaca~ es.",
     "form.grade_ground.help": "~Estaca~, borde y altura, con ; entre renglones. Como A fuera -0.4; M dentro -0.5.",
     "form.beside.volume.feet": "yd³",
     "form.beside.volume.metric": "m³",
