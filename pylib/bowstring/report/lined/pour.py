@@ -129,7 +129,7 @@ def paper_lines(plan: LinePlan) -> list[str]:
         return []
     if is_wall(plan.plan):
         page_lines = _of_wall(plan, pouring, 1 if jointing.too_many else jointing.chosen.count)["lines"]
-        return [say("walled.not_for_wall"), *page_lines[:2]]  # what the footing and the wall take
+        return page_lines[:2]  # what the footing and the wall take
     thin, _limit = thin_told(plan.plan, pouring.deep, along_line(Sweep(plan.slab)))
     lines = [
         why_of(plan.plan, pouring),
