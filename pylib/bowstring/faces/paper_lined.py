@@ -170,11 +170,11 @@ class _Sheet:
 
     def _edges(self) -> str:
         """How wide and how thick the slab is, or what its edges wait for."""
-        if self.sheet["wall_shown"]:
-            return self.sheet["wall_shown"]
         width, depth = self.sheet["width_shown"], self.sheet["depth_shown"]
         if self.answer["edges"] is None:
             return self._strong("edges")
+        if self.sheet["wall_shown"]:
+            return self.sheet["wall_shown"]
         return say("lined.slab_thick", width=width, depth=depth) if depth else say("lined.slab_wide", width=width)
 
     def _back(self) -> tuple[Told, Told]:

@@ -107,3 +107,24 @@ def test_a_slabs_stakes_off_its_line_are_told_so_too() -> None:
 def test_stakes_on_the_line_keep_the_stick() -> None:
     told = " ".join(page(WALL, "edges")["lines"])
     assert '0": one face; 10": the other face' in told and "Off your stakes" not in told
+
+
+def test_each_panels_concrete_is_its_own() -> None:
+    """By hand, cubic yards of a wall 10 in by 42 in: two panels of 6 ft of straight take 0.65 each; the arc's middle,
+    on R 27 ft 7 in over 75 degrees, is 36.107 ft in four: 0.976 each. Their average is none of them."""
+    each = 6 * (10 / 12) * 3.5 / 27, (28 - 5 / 12) * 1.3089969389957472 / 4 * (10 / 12) * 3.5 / 27
+    told = " ".join(page(WALL, "pour")["lines"])
+    assert f"from *{each[0]:.2f} yd³* to *{each[1]:.2f} yd³*" in told and "Each panel takes" not in told
+
+
+def test_joints_of_a_wall_that_waits_go_by_no_slabs_thickness() -> None:
+    """Its 3 ft 6 in are its height: no spacing hangs on them, on a line and on one arc."""
+    waits = {key: value for key, value in WALL.items() if key != "edge"}
+    alone = {key: value for key, value in waits.items() if key != "line"} | {
+        "arc": WALL["line"][1]["arc"],
+        "side": "left",
+    }
+    for job in (waits, alone):
+        row = next(one for one in answer_to(job)["build"] if one["key"] == "joints")
+        assert row["state"] == "open" and row["more"] == say("walled.joints")
+    assert "Base under top" not in on_paper(waits) and "Bottom of dig under top 4' 6\"" in on_paper(waits)

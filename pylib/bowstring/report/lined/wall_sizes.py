@@ -16,10 +16,10 @@ _UNDER = ("footing", "under", "dig")
 
 
 def size_of(plan: LinePlan) -> str:
-    """Return how thick and high a wall is, and its footing's size; empty of a slab, and before there is one."""
-    if plan.slab is None or not is_wall(plan.plan):
+    """Return how thick and high a wall is, and its footing's size; empty of a slab, and before its width."""
+    if plan.width is None or not is_wall(plan.plan):
         return ""
-    said, shown = plan.said.slab, say("forms.wall_thick", width=plan.tape.show(plan.slab.width))
+    said, shown = plan.said.slab, say("forms.wall_thick", width=plan.tape.show(plan.width))
     if said.thickness is not None:
         shown = say("forms.wall_high", thick=shown, height=thick(plan.tape, said.thickness))
     told = [say("lined.wall", size=shown)]
@@ -31,17 +31,17 @@ def size_of(plan: LinePlan) -> str:
 
 def signs_of(plan: LinePlan) -> list[LinedSign]:
     """Return what is signed off of a wall, its footing first, as it is poured; none of a slab."""
-    if plan.slab is None or not is_wall(plan.plan):
+    if not is_wall(plan.plan):
         return []
-    return [{"what": what, "must": must} for what, must in _signs(plan, plan.slab.width)]
+    return [{"what": what, "must": must} for what, must in _signs(plan)]
 
 
-def _signs(plan: LinePlan, width: float) -> Iterator[tuple[str, str]]:
+def _signs(plan: LinePlan) -> Iterator[tuple[str, str]]:
     said, tape = plan.said.slab, plan.tape
     for name, size in (("footing_width", said.footing_width), ("footing_depth", said.footing_depth)):
         if size is not None:
             yield say(f"forms.sign_{name}"), thick(tape, size)
-    yield say("lined.sign_thick"), tape.show(width)
+    yield say("lined.sign_thick"), tape.show(plan.width) if plan.width is not None else ""
     if said.thickness is None:
         return
     yield say("forms.sign_high"), thick(tape, said.thickness)
