@@ -15,6 +15,7 @@ from bowstring.faces.one_line import OPEN, WRONG, QuestionLine
 from bowstring.faces.question_lines import question_lines, side_of
 from bowstring.faces.questions import ASKS
 from bowstring.faces.settling import Arcs, Typed, arcs_of_fields
+from bowstring.faces.slab_lines import is_side_open, side_asked
 from bowstring.faces.slab_told import slab_told
 from bowstring.faces.wall_dig import clear_of_dig
 from bowstring.words import say
@@ -119,6 +120,8 @@ def state_of(arcs: Arcs, typed: Typed, rows: Mapping[str, MeasureRow], lines: Ma
         return _state("ask", say("numbers.state_open", count=count))
     if clear_of_dig(arcs, typed, side_of(arcs, typed)):
         return _state("ask", say("numbers.state_in_dig"), SETS_CLEAR)
+    if is_side_open(typed):
+        return _state("ask", side_asked(typed), "slab")
     return _state("computed", say("numbers.state_done"))
 
 

@@ -172,6 +172,8 @@ class _Sheet:
         width, depth = self.sheet["width_shown"], self.sheet["depth_shown"]
         if self.answer["edges"] is None:
             return self._strong("edges")
+        if self.sheet["wall_shown"]:
+            return self.sheet["wall_shown"]
         return say("lined.slab_thick", width=width, depth=depth) if depth else say("lined.slab_wide", width=width)
 
     def _back(self) -> tuple[Told, Told]:
@@ -183,7 +185,11 @@ class _Sheet:
             _plain(" ".join([f"*{self._strong('joints')}*", *self.lines["joints"]])),
         ]
         buy = bought(self.part, self.sheet)
-        below = [_plain(say("lined.to_buy", what=buy)) if buy else ("", 0.0), *self._before_truck(), _safe()]
+        below = [
+            _plain(say("lined.to_buy", what=buy)) if buy else ("", 0.0),
+            *self._before_truck(),
+            _safe(wall=bool(self.sheet["wall_signs"])),
+        ]
         return _together(above), _together(below)
 
     def _strong(self, key: str) -> str:
@@ -283,19 +289,24 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
     for row in answer["far_checks"]["rows"][:most]:
         must = say("lined.sign_must", must=row["shown"], limit=row["limit_shown"])
         rows.append((say("face_checks.straight", start=row["from"], end=row["to"]), must))
-    if answer["edges"] is not None:
+    wall = bool(sheet["wall_signs"])
+    if wall:
+        rows += [(one["what"], one["must"]) for one in sheet["wall_signs"]]
+    elif answer["edges"] is not None:
         rows.append((say("lined.sign_width"), sheet["width_shown"]))
     if grades is not None and "rows" not in grades:
         steepest = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
-        rows += [(say("lined.sign_tops"), say("lined.as_listed")), (say("lined.sign_slope"), steepest)]
+        rows += [(say("lined.sign_tops"), say("lined.as_listed"))]
+        rows += [] if wall else [(say("lined.sign_slope"), steepest)]  # nobody walks on a wall
     if joints is not None:
-        rows.append((say("forms.sign_joints"), str(joints["count"] - 1)))
-    rows.append((say("forms.sign_base"), sheet["depth_shown"]))
+        rows.append((say("walled.joints" if wall else "forms.sign_joints"), str(joints["count"] - 1)))
+    rows += [] if wall else [(say("forms.sign_base"), sheet["depth_shown"])]
     rows += [(say("deep.sign_apron"), sheet["apron_shown"])] if sheet["apron_shown"] else []
-    return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
+    last = ("sleeves", "services", "booked") if wall else ("stakes", "sleeves", "services", "booked")
+    return rows + [(say(f"forms.sign_{name}"), "") for name in last]
 
 
-def _safe() -> Told:
-    told = [say(f"forms.safe_{name}") for name in ("governs", "cement", "line")]
+def _safe(*, wall: bool) -> Told:
+    told = [say(f"forms.safe_{name}") for name in ("governs", "cement_wall" if wall else "cement", "line")]
     rows = "".join(f"<li>{marked(text)}</li>" for text in told)
     return f'<ul class="safe">{rows}</ul>', tall(told, _SAFE, _SAFE_LINE, PAGE_WIDE - 36.0, 4.0)

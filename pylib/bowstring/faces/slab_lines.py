@@ -96,6 +96,16 @@ def edge_said(typed: Typed) -> str | None:
     return None if edge in OF_A_CURVE and is_lined(typed) else edge
 
 
+def is_side_open(typed: Typed) -> bool:
+    """Tell whether the work has a width, and nobody has said to which side of the line it lies."""
+    return "width" in typed and not fills(typed) and edge_said(typed) is None and typed.get("drawn_to") != "centre"
+
+
+def side_asked(typed: Typed) -> str:
+    """Return what the bar asks where that is open."""
+    return say("numbers.state_side_of_wall" if is_wall(typed) else "numbers.state_side")
+
+
 def is_conflict(typed: Typed) -> bool:
     """Tell whether the drawing's line is the middle of the work, and the slab is said to lie on one side of it."""
     drawn_to, edge = typed.get("drawn_to"), typed.get("edge")

@@ -7,6 +7,7 @@ from html import escape
 
 from bowstring.errors import BadJob
 from bowstring.faces.question_lines import is_edge_open
+from bowstring.faces.slab_lines import is_side_open, side_asked
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.called import called
 from bowstring.page.shown import note_of, shown_here
@@ -143,12 +144,15 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
         return {"sign": "stop", "text": bar_text(old)}
     if outs:
         return {"sign": "stop", "text": say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)}
-    if is_edge_open({name: text for name, text in fields.items() if text.strip()}):
+    typed = {name: text for name, text in fields.items() if text.strip()}
+    if is_edge_open(typed):
         return {"sign": "ask", "text": say("numbers.state_open", count=1)}
     if fields.get("slab-poured") == "wall" and answered["in_dig"]:
         from bowstring.faces.numbers import SETS_CLEAR
 
         return {"sign": "ask", "text": say("numbers.state_in_dig"), "panel": SETS_CLEAR}
+    if is_side_open(typed):
+        return {"sign": "ask", "text": side_asked(typed), "panel": "slab"}
     return {"sign": "computed", "text": say("page.state_ready")}
 
 

@@ -184,3 +184,33 @@ def test_after_another_chord_was_taped_its_card_tells_both_and_must_read_neither
     assert [one["label"] for one in other["numbers"]] == ["A to B, as taped"]
     same = card("30 ft")
     assert [one["label"] for one in same["numbers"]] == ["A to B must read"] and "taped" not in str(same["notes"])
+
+
+LABELED = re.compile(r"square off to the .+, (facing|your back to) (\w+)$")
+LOOKS = re.compile(r"([Ff]acing|[Bb]ack to|[Ss]tring \w+ to|toward|ordinate) (\w+)")
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_a_sentence_that_squares_off_can_be_read_one_way_only(name: str) -> None:
+    """Who carries a line on past a point faces away from it: then the sentence itself says what he faces, as the
+    number's small line does. Otherwise he faces as he tapes."""
+    for card in told(name)["cards"]:
+        found = [match for one in card["numbers"] if (match := LABELED.search(one["label"]))]
+        if not found or "quare off" not in card["text"] or card["kind"].startswith("stake"):
+            continue
+        looks = LOOKS.findall(card["text"])
+        with about(card["kind"], card["text"], found[0].group(0)):
+            if re.search(r"Carry|Run on|back|At the string's", card["text"]):
+                assert looks[-1][0].lower() in ("facing", "back to")
+            assert looks[-1][1] == found[0].group(2)
+            assert (looks[-1][0].lower() == "back to") == (found[0].group(1) == "your back to")
+
+
+def test_who_carries_the_line_of_two_hubs_on_faces_the_one_behind() -> None:
+    """By hand: A0 at the left end of its chord, the curve above it, the center below. A lies 3 ft farther from the
+    center: 3 sin 37.5 past A0, 3 cos 37.5 above the chord. That is to the left of who faces B0."""
+    job = {"bowstring": 1, "arc": {"radius": "28 ft", "central_angle": "75"}, "side": "left", "drawn_to": "face",
+           "offset": "3 ft", "toward": "outside", "driven": "hub"}  # fmt: skip
+    card = next(card for card in answer_to(job)["cards"] if card["kind"].startswith("offset_away"))
+    assert [one["shown"] for one in card["numbers"]] == ["1' 9-7/8\"", "2' 4-1/2\""]
+    assert card["text"] == "Carry B0 to A0 on past A0. Facing B0, square off LEFT. Set A."

@@ -76,10 +76,12 @@ def _open_row(plan: Plan) -> BuildRow:
 
 def open_told(plan: Plan, waits: Sequence[str]) -> tuple[str, str]:
     """Return what has to be said before there are joints, as the two lines of a row."""
+    short = say("joints.open" if WIDTH in waits else "joints.open_edge")
+    if is_wall(plan):
+        return short, say("walled.joints")  # its height is no slab's thickness
     most, thickness = most_of(plan.tape, limit_of(plan)), plan.said.slab.thickness
     at = thick(plan.tape, thickness) if thickness else ""
-    more = say("joints.open_more" if at else "joints.open_plain", most=most, thickness=at)
-    return say("joints.open" if WIDTH in waits else "joints.open_edge"), more
+    return short, say("joints.open_more" if at else "joints.open_plain", most=most, thickness=at)
 
 
 def depth_of(plan: Plan) -> float | None:

@@ -27,7 +27,7 @@ def below_told(plan: Plan, start: float, where: str) -> list[str]:
 
 
 def _below(plan: Plan) -> str:
-    shown = {name: thick(plan.tape, depth) for name, depth in _depths(plan).items()}
+    shown = {name: thick(plan.tape, depth) for name, depth in depths_under(plan).items()}
     if "dig" not in shown:
         return say("walled.below_bottom", height=shown["wall"])
     if "under" in shown:
@@ -38,7 +38,7 @@ def _below(plan: Plan) -> str:
 def _levels(plan: Plan, start: float, where: str) -> Iterator[str]:
     """Yield the levels and the readings of what is under a top, and its own."""
     tape, said = plan.tape, plan.said.grade
-    levels = {name: start - depth for name, depth in {"top": 0.0, **_depths(plan)}.items()}
+    levels = {name: start - depth for name, depth in {"top": 0.0, **depths_under(plan)}.items()}
     if said.start is not None:
         told = ", ".join(say(f"walled.of_{name}", at=elevation(tape, level)) for name, level in levels.items())
         yield say(f"walled.levels_{where}", unit="ft" if tape.feet else "m", told=told)
@@ -49,7 +49,7 @@ def _levels(plan: Plan, start: float, where: str) -> Iterator[str]:
             yield say(f"walled.rods_{where}", told=told)
 
 
-def _depths(plan: Plan) -> dict[str, float]:
+def depths_under(plan: Plan) -> dict[str, float]:
     """Return what is so far under the top, metres, from above."""
     said, deep = plan.said.slab, underside(plan)
     assert said.thickness is not None

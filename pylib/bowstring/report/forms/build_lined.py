@@ -174,6 +174,14 @@ class LinedPaper(TypedDict):
 
 
 @final
+class LinedSign(TypedDict):
+    """What is signed off of a wall, and what it must be."""
+
+    what: str
+    must: str
+
+
+@final
 class LinedSheet(TypedDict):
     """What the form sheet of a line of several pieces tells beside its pages.
 
@@ -181,12 +189,16 @@ class LinedSheet(TypedDict):
         width_shown, depth_shown: of the slab, empty where that isn't said; apron_shown: how thick the apron is, empty
             without one; from_start: from where and along what the places are told at which pieces begin; stakes: form
             stakes to buy, 0 where no board bends.
+        wall_shown: how thick and high a wall is, with its footing, empty of a slab.
+        wall_signs: a wall's sizes to sign off, and how far under its top its footing and its dig are; none of a slab.
         parts: in the order of the build's rows; places: in order along the line, none before there is a slab.
     """
 
     width_shown: str
     depth_shown: str
     apron_shown: str
+    wall_shown: str
+    wall_signs: list[LinedSign]
     from_start: str
     stakes: int
     parts: list[LinedPaper]

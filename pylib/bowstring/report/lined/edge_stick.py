@@ -9,9 +9,11 @@ from bowstring.forming.line.pieces import Bend
 from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.slab import narrowed
 from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_lines import dug_past, footing_past
 from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forming.edge_stick import LONG, OF_THE_STICK, SLIPS
 from bowstring.report.forming.plan import is_wall
+from bowstring.report.lined.hubs import aside_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
 
@@ -23,8 +25,13 @@ def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     length = max(abs(reach) for reach in reaches)
     name, thickness = board_of(plan.plan)
     halved = plan.edge == CENTER
+    aside = aside_of(plan)
+    if aside:
+        yield from _off_stakes(plan, slab, aside)
     if is_wall(plan.plan):
-        yield from _wall_stick(plan, length)
+        yield from () if aside else _wall_stick(plan, length)
+        return
+    if aside and halved:  # the stick's zero is the line, where no stake stands
         return
     marks = (
         (say("lined.stick_line") if halved else say("edges.stick_first"), tape.show(0)),
@@ -33,13 +40,36 @@ def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     )
     told = "; ".join(say("edges.stick_at", size=size, what=what) for what, size in marks)
     yield say("edges.stick_drawn", marks=told)
-    key = "lined.how_halved" if halved else "lined.first_left" if plan.edge == "left" else "lined.first_right"
+    first = "lined.first_left" if plan.edge == "left" else "lined.first_right"
+    key = "lined.first_off" if aside else "lined.how_halved" if halved else first
     yield say(key, width=tape.show(length))
     yield say("lined.how_square")
     if length > LONG[feet]:
         yield say("edges.long_stick")
-    if plan.plan.layout.job.outward:
-        yield say("lined.offset_taken")
+
+
+def _off_stakes(plan: LinePlan, slab: LineSlab, aside: float) -> Iterator[str]:
+    """Yield where both edges, the footing's and the dig's are off stakes that stand aside of the line, metres to its
+    left."""
+    left, right = slab.left - aside, -slab.right - aside
+    yield say("lined.faces_off" if is_wall(plan.plan) else "lined.edges_off", at=_pair(plan, left, right))
+    past = footing_past(plan.plan)
+    if past is not None:
+        yield say("lined.footing_off", at=_pair(plan, left + past, right - past))
+    past = dug_past(plan.plan)
+    yield say("lined.dig_off", at=_pair(plan, left + past, right - past))
+    if is_wall(plan.plan) or plan.edge == CENTER:
+        yield say("lined.tape_square")
+
+
+def _pair(plan: LinePlan, left: float, right: float) -> str:
+    """Return two distances off a line, both to the left, metres: the nearer one first where they are on one hand."""
+    near, far = (plan.tape.show(size) for size in sorted((abs(left), abs(right))))
+    if right >= 0:
+        return say("lined.pair_left", near=near, far=far)
+    if left <= 0:
+        return say("lined.pair_right", near=near, far=far)
+    return say("lined.pair_both", left=plan.tape.show(left), right=plan.tape.show(-right))
 
 
 def _wall_stick(plan: LinePlan, length: float) -> Iterator[str]:
@@ -52,8 +82,6 @@ def _wall_stick(plan: LinePlan, length: float) -> Iterator[str]:
     if not halved:
         yield say("walled.line_is_left" if plan.edge == "left" else "walled.line_is_right", width=tape.show(length))
     yield say("lined.how_square")
-    if plan.plan.layout.job.outward:
-        yield say("lined.offset_taken")
 
 
 def slip_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
@@ -61,6 +89,8 @@ def slip_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     tape, feet = plan.tape, plan.plan.layout.job.tape.feet
     reaches = [reach for reach in (slab.left, -slab.right) if reach]
     length = max(abs(reach) for reach in reaches)
+    if aside_of(plan) and (is_wall(plan.plan) or plan.edge == CENTER):
+        return  # no stick gauges those
     slip = next((one for one in SLIPS[feet] if one <= length / OF_THE_STICK), None)
     if slip is not None:
         narrow = max(_narrow(slab, reach, slip) for reach in reaches)

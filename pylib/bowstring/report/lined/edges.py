@@ -94,7 +94,7 @@ def _lines(plan: LinePlan, slab: LineSlab, tight: list[Inner], hubs: LineHubs | 
     yield from stick_told(plan, slab)
     yield from slip_told(plan, slab)
     yield from _set(plan, slab, tight)
-    yield say("lined.ends_square")
+    yield say("walled.ends_square" if is_wall(plan.plan) else "lined.ends_square")
     if is_wall(plan.plan):
         yield say("walled.no_stakes")
         yield from _footing_off(plan)

@@ -110,9 +110,7 @@ def lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator[
         yield _water(settled)
     yield from _from_where(plan)
     yield from _shape(settled)
-    grade = settled.grade
-    level = not grade.running and not grade.cross and not grade.crown
-    yield from below_told(plan.plan, grade.start, ALL if level else NONE)
+    yield from _under(plan, settled)
     no_cut = (say("grades.to_base"), say("walled.to_base"))
     yield from (line for line in base_lines(plan.plan) if line not in no_cut)
     if plan.said.grade.ground:
@@ -120,11 +118,20 @@ def lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator[
     yield from _notes(plan, settled, judged)
 
 
+def _under(plan: LinePlan, settled: LineSettled) -> list[str]:
+    """Return how far the footing and the dig are under a wall's top."""
+    grade = settled.grade
+    level = not grade.running and not grade.cross and not grade.crown
+    return below_told(plan.plan, grade.start, ALL if level else NONE)
+
+
 def paper_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> list[str]:
     """Return what the form sheet says of the tops: above what they are, and what is judged."""
     kinked = any(not join.tangent for join in settled.grade.slab.line.joins)
     corners = [say("lined.at_corners")] if kinked else []
-    told = iter(()) if is_wall(plan.plan) else _judged(plan, settled, judged)
+    if is_wall(plan.plan):
+        return [*_from_where(plan), *corners, *_under(plan, settled)]
+    told = _judged(plan, settled, judged)
     if judged.worst and judged.runs == "ok":
         next(told, "")  # what is signed off has the steepest slope, and its limit
     return [*_from_where(plan), *corners, *told]

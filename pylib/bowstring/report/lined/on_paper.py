@@ -12,7 +12,7 @@ from bowstring.forming.line.tops import HANDS, OFF, LineGrade
 from bowstring.report.forming.heights import elevation, height
 from bowstring.report.forming.quantities import thick
 from bowstring.report.forms.build_lined import LinedPlace, LinedSheet, LinedSpot
-from bowstring.report.lined import boards, edges, grades, joints, line, line_page, pour
+from bowstring.report.lined import boards, edges, grades, joints, line, line_page, pour, wall_sizes
 from bowstring.report.lined.jointing import jointing_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
@@ -34,6 +34,8 @@ def sheet_of(plan: LinePlan) -> LinedSheet:
         "width_shown": tape.show(plan.width) if plan.slab is not None and plan.width is not None else "",
         "depth_shown": thick(tape, slab.thickness) if slab.thickness is not None else "",
         "apron_shown": thick(tape, slab.apron.thickness) if slab.apron is not None else "",
+        "wall_shown": wall_sizes.size_of(plan),
+        "wall_signs": wall_sizes.signs_of(plan),
         "from_start": say("lined.from_start", first=line.first_told(plan)),
         "stakes": boards.stakes_bought(plan),
         "parts": [{"key": key, "lines": [*told(plan)]} for key, told in _PAPER.items()],

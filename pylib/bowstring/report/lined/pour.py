@@ -21,7 +21,6 @@ from bowstring.report.forming.pour_wall import (
     wall_lines,
     wall_more,
     wall_order,
-    wall_panel,
     wall_why,
 )
 from bowstring.report.forming.pouring import WIDER, Pouring, footing_along, pouring_in
@@ -85,7 +84,7 @@ def page(plan: LinePlan) -> LinedPage:
     if pouring is None or jointing is None or plan.slab is None:
         return page_of("pour", "open", *open_told(plan.waits, plan.said.slab.thickness), "slab")
     if is_wall(plan.plan):
-        return _of_wall(plan, pouring, 1 if jointing.too_many else jointing.chosen.count)
+        return _of_wall(plan, course_of(plan, plan.slab, pouring, jointing))
     sweep = Sweep(plan.slab)
     thin, limit = thin_told(plan.plan, pouring.deep, along_line(sweep))
     near = bool(plan.slab.overlaps or thin) or (pouring.tight and not pouring.small)
@@ -128,8 +127,8 @@ def paper_lines(plan: LinePlan) -> list[str]:
     if pouring is None or jointing is None or plan.slab is None:
         return []
     if is_wall(plan.plan):
-        page_lines = _of_wall(plan, pouring, 1 if jointing.too_many else jointing.chosen.count)["lines"]
-        return [say("walled.not_for_wall"), *page_lines[:2]]  # what the footing and the wall take
+        page_lines = _of_wall(plan, course_of(plan, plan.slab, pouring, jointing))["lines"]
+        return page_lines[:2]  # what the footing and the wall take
     thin, _limit = thin_told(plan.plan, pouring.deep, along_line(Sweep(plan.slab)))
     lines = [
         why_of(plan.plan, pouring),
@@ -154,8 +153,9 @@ def _low(plan: LinePlan, pouring: Pouring) -> str:
     return low_told(pouring, fine.show(low), low)
 
 
-def _of_wall(plan: LinePlan, pouring: Pouring, panels: int) -> LinedPage:
+def _of_wall(plan: LinePlan, course: Course) -> LinedPage:
     """The page of a wall's concrete and its footing's."""
+    pouring = course.pouring
     footing = footing_pouring(pouring, footing_of(plan, pouring))
     text = conclusion_of(pouring)[2] if footing is None else wall_order(pouring, footing)[2]
     why = why_of(plan.plan, pouring) if footing is None else wall_why(plan.plan, pouring, footing)
@@ -167,8 +167,7 @@ def _of_wall(plan: LinePlan, pouring: Pouring, panels: int) -> LinedPage:
     made["conclusion"] = text
     made["tables"] = [_table(pouring, wall_changes(plan.plan, pouring, footing))]
     twice = [say("lined.counted_twice")] if plan.slab and plan.slab.overlaps else []
-    panel = wall_panel(plan.plan, pouring, panels)
-    made["lines"] = [why, *twice, *wall_lines(plan.plan, pouring, footing, panel), say("pour.mix")]
+    made["lines"] = [why, *twice, *wall_lines(plan.plan, pouring, footing, panels_told(course)), say("pour.mix")]
     made["cautions"] = [say("pour.burns")]
     return made
 

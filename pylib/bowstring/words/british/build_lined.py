@@ -1,6 +1,7 @@
 """A line of several pieces and the slab along it, where Britain says something else."""
 
 MESSAGES = {
+    "lined.tape_square": "Tape level, and square to the line. On an arc tape towards the centre, or away from it.",
     "lined.how_square": "Hold the stick level and square to the line. On an arc it points at the centre.",
     "lined.swing": "{piece} has a tight inner edge. If you can reach its centre, swing it at {radius}.",
     "lined.dig_deep": "Dig to *{deep}* below the form tops: {thickness} of slab on {base} of sub-base.",

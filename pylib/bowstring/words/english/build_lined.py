@@ -55,7 +55,15 @@ MESSAGES = {
     "lined.first_left": "Set the left board first: the line is its face. The stick gives the right one, {width} off.",
     "lined.first_right": "Set the right board first: the line is its face. The stick gives the left one, {width} off.",
     "lined.how_square": "Hold the stick level and square to the line. On an arc it points at the center.",
-    "lined.offset_taken": "Offset stakes don't stand on the line: allow for the offset on the stick.",
+    "lined.first_off": "Set one board off your stakes. The stick gives the other, {width} off.",
+    "lined.edges_off": "Off your stakes, walking along the line: edges {at}.",
+    "lined.faces_off": "Off your stakes, walking along the line: wall faces {at}.",
+    "lined.footing_off": "Footing edges {at}.",
+    "lined.dig_off": "Dig lines {at}.",
+    "lined.pair_left": "{near} and {far} to the LEFT",
+    "lined.pair_right": "{near} and {far} to the RIGHT",
+    "lined.pair_both": "{left} to the LEFT and {right} to the RIGHT",
+    "lined.tape_square": "Tape level, and square to the line. On an arc tape toward the center, or away from it.",
     "lined.miter": (
         "Where {piece} begins, both forms meet on a miter. The {outer} one runs {on} past square across the kink, on "
         "both pieces. The {inner} one stops short: {before} before it, {after} after it."

@@ -86,6 +86,8 @@ MESSAGES = {
     "numbers.state_stopped": "Stopped",
     "numbers.state_open": "{count} to answer",
     "numbers.state_in_dig": "Stakes in the dig",
+    "numbers.state_side": "Slab: which side?",
+    "numbers.state_side_of_wall": "Wall: which side?",
     "numbers.state_done": "All answered",
     # the lines
     "numbers.open": "Not answered",

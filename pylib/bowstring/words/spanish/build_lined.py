@@ -59,9 +59,15 @@ MESSAGES = {
     "lined.first_left": ("Ponga primero la ~tabla~ izquierda: la línea es su cara. La vara da la derecha, a {width}."),
     "lined.first_right": ("Ponga primero la ~tabla~ derecha: la línea es su cara. La vara da la izquierda, a {width}."),
     "lined.how_square": ("Tenga la vara ~a nivel~, y ~a escuadra~ con la línea. En un ~arco~ apunta al ~centro~."),
-    "lined.offset_taken": (
-        "Las ~estacas~ con ~distancia a escuadra~ no van sobre la línea: tómela en cuenta en la vara."
-    ),
+    "lined.first_off": "Ponga una ~tabla~ midiendo de sus ~estacas~. La vara da la otra, a {width}.",
+    "lined.edges_off": "Desde sus ~estacas~, caminando por la línea: bordes a {at}.",
+    "lined.faces_off": "Desde sus ~estacas~, caminando por la línea: caras del muro a {at}.",
+    "lined.footing_off": "Bordes de la zapata a {at}.",
+    "lined.dig_off": "Líneas de excavación a {at}.",
+    "lined.pair_left": "{near} y {far} a la IZQUIERDA",
+    "lined.pair_right": "{near} y {far} a la DERECHA",
+    "lined.pair_both": "{left} a la IZQUIERDA y {right} a la DERECHA",
+    "lined.tape_square": "Mida ~a nivel~ y ~a escuadra~ con la línea. En un ~arco~, hacia el ~centro~ o alejándose.",
     "lined.miter": (
         "Donde empieza {piece}, las dos ~formas~ se juntan a inglete. La {outer} pasa {on} de la escuadra del "
         "quiebre, por los dos lados. La {inner} se queda corta: {before} antes, {after} después."

@@ -94,6 +94,8 @@ MESSAGES = {
     "numbers.state_stopped": "Detenido",
     "numbers.state_open": "{count} por contestar",
     "numbers.state_in_dig": "~Estacas~ en excavación",
+    "numbers.state_side": "Losa: ¿qué lado?",
+    "numbers.state_side_of_wall": "Muro: ¿qué lado?",
     "numbers.state_done": "Todo contestado",
     # the lines
     "numbers.open": "Sin contestar",

@@ -18,10 +18,10 @@ MESSAGES = {
     "card.prove_corner": "Desde P marque {toward} hacia S y {other} hacia T. Mida entre ambos.",
     "card.have_straight": "Busque {start}, donde termina la recta. Marque S en ella, {back} atrás.",
     "card.have_straight_short": "Busque {start}, donde termina la recta. Ponga S donde empieza.",
-    "card.have_arc": "Busque {start} y D, extremos del ~arco~ {piece}; ~a escuadra~ a la {hand}, ponga S.",
+    "card.have_arc": "Busque {start} y D, extremos del ~arco~ {piece}. Mirando a D, ~a escuadra~ a la {hand}, ponga S.",
     "card.have_arc_check": "Revise S desde {last}. Si no da, ponga S otra vez.",
-    "card.from_straight": "Prolongue la recta pasando {start} hasta F; ~a escuadra~ a la {hand}, ponga {end}.",
-    "card.from_straight_back": "De {start} mida hacia S, marque F; ~a escuadra~ a la {hand}, ponga {end}.",
+    "card.from_straight": "Siga pasando {start} hasta F. De espaldas a S, ~a escuadra~ a la {hand}, ponga {end}.",
+    "card.from_straight_back": "De {start} mida hacia S: F. De espaldas a S, ~a escuadra~ a la {hand}, ponga {end}.",
     "card.have_corner": "Busque la esquina P. Marque S y T en las rectas, {back} atrás.",
     "card.from_corner": "Desde P mida hacia atrás, hacia S y T. Ponga {start} y {end}.",
     "card.offset_away": "Prolongue la línea de {other} a {start} más allá de {start}. Ponga {end}.",
@@ -29,9 +29,11 @@ MESSAGES = {
     "card.offset_square_out": "En {start}, ~a escuadra~ de la recta, alejándose del ~centro~, ponga {end}.",
     "card.offset_square_in": "En {start}, ~a escuadra~ de la recta, hacia el ~centro~, ponga {end}.",
     "card.offset_away_off": (
-        "Prolongue la línea {other}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, ponga {end}."
+        "Prolongue {other}-{start} pasando {start}. Mirando a {other}, ~a escuadra~ a la {hand}, ponga {end}."
     ),
-    "card.offset_toward_off": "Desde {start} mida hacia {other}. Ahí, ~a escuadra~ a la {hand}, ponga {end}.",
+    "card.offset_toward_off": (
+        "De {start} mida hacia {other}. Mirando a {other}, ~a escuadra~ a la {hand}, ponga {end}."
+    ),
     "card.string": "~Hilo~ {start}-{end}. En {start}, mirando a {end}: curva a la {curve}, vuelta a la {turns}.",
     "card.string_up": "Deje el ~hilo~ {start}-{end}. Mirando a {end}: curva a la {curve}, vuelta a la {turns}.",
     "card.string_none": "Aquí ningún ~hilo~ va directo de {start} a {end}.",
@@ -60,18 +62,20 @@ MESSAGES = {
     ),
     "card.string_middle": "Marque el ~punto medio~ del ~hilo~ {start}-{end}. Ahí va el cero de la ~cinta~.",
     "card.ordinate": "Marque sobre el ~hilo~ {first}-{last}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
-    "card.ordinate_mid": "Del ~punto medio~ vaya hacia {end}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
-    "card.ordinate_middle": "En el ~punto medio~ del ~hilo~, ~a escuadra~ a la {hand}, clave {stake}.",
+    "card.ordinate_mid": "Del ~punto medio~ vaya hacia {end}. Mirando a B, ~a escuadra~ a la {hand}, clave {stake}.",
+    "card.ordinate_middle": "En el ~punto medio~ del ~hilo~, mirando a B, ~a escuadra~ a la {hand}, clave {stake}.",
     "card.parallel_crossed": "Tienda el ~hilo~ {start}-{end} y mídalo: queda paralelo a A-B.",
     "card.parallel_leaning": "Tienda el ~hilo~ {start}-{end}. En él marque {seen}.",
     "card.parallel_strung": "Tienda el ~hilo~ {start}-{end}: queda paralelo a A-B.",
     "card.parallel_on": "Marque sobre el ~hilo~ {start}-{end}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
     "card.parallel_mid": "Del ~punto medio~ vaya hacia {end}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
     "card.parallel_past": (
-        "Prolongue el ~hilo~ {end}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, clave {stake}."
+        "Prolongue el ~hilo~ {end}-{start} pasando {start}. Mirando a {end}, ~a escuadra~ a la {hand}, clave {stake}."
     ),
-    "card.parallel_end": "En {start}, ~a escuadra~ del ~hilo~, a la {hand}, clave {stake}.",
-    "card.parallel_middle": "En el ~punto medio~ del ~hilo~, ~a escuadra~ a la {hand}, clave {stake}.",
+    "card.parallel_end": "En {start}, mirando a {last}, ~a escuadra~ del ~hilo~, a la {hand}, clave {stake}.",
+    "card.parallel_middle": (
+        "En el ~punto medio~ del ~hilo~, mirando a {last}, ~a escuadra~ a la {hand}, clave {stake}."
+    ),
     "card.parallel_over_on": "Marque sobre el ~hilo~ {start}-{end}. Clave {stake} ahí, sobre el ~hilo~.",
     "card.parallel_over_mid": "Del ~punto medio~ del ~hilo~ vaya hacia {end}. Clave {stake} sobre el ~hilo~.",
     "card.parallel_over_past": "Prolongue el ~hilo~ {end}-{start} pasando {start}. Clave {stake} en esa línea.",
@@ -82,11 +86,13 @@ MESSAGES = {
     "card.sight": "Sobre {start}, apunte a {end}. Gire a la {hand}. Mida y alinee. Clave {stake}.",
     "card.sight_back": "Sobre {start}, apunte atrás a {end}. Campanee, gire a la {hand}. Mida. Clave {stake}.",
     "card.peg": "Marque sobre el ~hilo~ {start}-{end}. Ahí, ~a escuadra~ a la {hand}, clave {peg}.",
-    "card.peg_back": "Prolongue el ~hilo~ {end}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, clave {peg}.",
+    "card.peg_back": (
+        "Prolongue el ~hilo~ {end}-{start} pasando {start}. Mirando a {end}, ~a escuadra~ a la {hand}, clave {peg}."
+    ),
     "card.peg_square": "En {start}, ~a escuadra~ del ~hilo~ {start}-{end}, a la {hand}, clave {peg}.",
     "card.tangent_offset": "Marque sobre el ~hilo~ {start}-{other}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
     "card.tangent_offset_past": (
-        "Prolongue la recta {other}-{start} pasando {start}. Ahí, ~a escuadra~ a la {hand}, clave {stake}."
+        "Prolongue la recta {other}-{start}. De espaldas a {other}, ~a escuadra~ a la {hand}, clave {stake}."
     ),
     "card.produce_first": "Marque de {start} hacia {other}. Mirando la marca, gire a la {hand}. Clave {stake}.",
     "card.produce": "Prolongue la línea {other}-{start}, marque. Mirando la marca, gire a la {hand}. Clave {stake}.",
