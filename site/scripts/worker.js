@@ -148,6 +148,7 @@ async function fetchWhole(pyodide) {
 function serve(port) {
   let complete = false;
   let fetching = null; // the rest, on its way or there
+  let held = false; // it is there
   let lost = false; // it didn't come, which was told
   let give;
   let giveRest;
@@ -171,6 +172,7 @@ function serve(port) {
     const content = SAVED ? await packedRest : await (await fetched(`./python/${REST}`)).arrayBuffer();
     const { pyodide, take } = await python;
     take(pyodide.toPy(new Uint8Array(content)));
+    held = true;
   }
 
   // A rest that doesn't come is a start that failed: the page looks into it, and tries it anew.
@@ -191,11 +193,10 @@ function serve(port) {
         return task(there);
       } catch (reason) {
         if (reason?.type !== "ModuleNotFoundError" || complete) throw reason;
-        if (!fetching) {
-          await rest();
+        if (!held) {
+          await rest(); // on its way for another question, maybe
         } else {
           if (SAVED) throw reason;
-          await rest();
           await fetchWhole(there.pyodide);
           complete = true;
           port.postMessage({ lacked: /'([\w.]+)'/.exec(reason.message)?.[1] ?? "" });
