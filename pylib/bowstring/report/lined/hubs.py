@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
-from math import cos, sin
 
 from bowstring.forming.line.clear import clearance
 from bowstring.forming.line.pieces import OTHER, Bend, Hand, sign_of
@@ -17,9 +16,8 @@ from bowstring.forming.line.runs import Pose, Run
 from bowstring.forming.line.slab import LineSlab
 from bowstring.geometry.plane import Point, distance
 from bowstring.report.forming.edge_lines import dug_past
-from bowstring.report.forming.edge_marks import marks_of
-from bowstring.report.forming.edge_set import Ground
 from bowstring.report.forming.in_dig import CLEAR, DUST, STEP, whole_off
+from bowstring.report.lined.ground import LineGround
 from bowstring.report.lined.plan import LinePlan
 
 FARTHER = 10
@@ -82,7 +80,7 @@ class LineHubs:
         self.past = dug_past(plan.plan)
         self.staked = plan.settled.said.at
         self.aside = aside_of(plan)
-        self.ground = Ground(plan.plan, marks_of(plan.plan))
+        self.ground = LineGround(plan)
 
     @cached_property
     def reaches(self) -> tuple[Reach, Reach]:
@@ -145,7 +143,7 @@ class LineHubs:
         if number not in self._reaches:
             run = self.plan.line.runs[number]
             places = [self._pose(run, part / SAMPLES) for part in range(SAMPLES + 1)]
-            fit = (one for one in self.choices if all(self._is_free(pose, run.curvature, one) for pose in places))
+            fit = (one for one in self.choices if self._all_free(places, run.curvature, one))
             self._reaches[number] = next(fit, None)
         return self._reaches[number]
 
@@ -160,7 +158,7 @@ class LineHubs:
     def apart(self, one: LineHub, other: LineHub) -> float | None:
         """Return how far one hub is from another, metres; ``None`` where no tape measures it."""
         here, there = one.point, other.point
-        if here is None or there is None or not self.ground.tapeable(self._of_arc(here), self._of_arc(there)):
+        if here is None or there is None or not self.ground.tapeable(here, there):
             return None
         return distance(here, there)
 
@@ -195,6 +193,12 @@ class LineHubs:
         free = (one for one in tried if self._is_free(mark.pose, curvature, one))
         return LineHub(mark, next(free, None))
 
+    def _all_free(self, places: list[Pose], curvature: float, reach: Reach) -> bool:
+        """Whether hubs have room at each of an arc's places, and what stands between two of them takes none either."""
+        return self.ground.clear([at(pose, reach) for pose in places]) and all(
+            self._is_free(pose, curvature, reach) for pose in places
+        )
+
     def _is_free(self, pose: Pose, curvature: float, reach: Reach) -> bool:
         """Whether a hub has room: clear of every piece's dig, not at its arc's center or behind it, nothing there."""
         hand, off = reach
@@ -203,24 +207,12 @@ class LineHubs:
             return False
         point = at(pose, reach)
         near = clearance(self.slab, point) < self.past + SPARED * clear - DUST
-        return not near and not self.ground.standing(self._of_arc(point))
-
-    def _of_arc(self, point: Point) -> Point:
-        return of_arc(self.plan, point)
+        return not near and self.ground.stands(point)
 
 
 def aside_of(plan: LinePlan) -> float:
     """Return how far to the left of the line the stakes stand, metres."""
     return -sign_of(_staked(plan).hand) * plan.plan.layout.job.outward
-
-
-def of_arc(plan: LinePlan, point: Point) -> Point:
-    """Return a place of the line's frame in that of the staked arc: x along its chord from the drawn line's A, y away
-    from its center."""
-    run = plan.line.runs[plan.settled.said.at]
-    way, heading = point.minus(run.start.point), run.start.heading + run.turn / 2
-    ahead = Point(cos(heading), sin(heading))
-    return Point(way.dot(ahead), -sign_of(_staked(plan).hand) * ahead.cross(way))
 
 
 def _staked(plan: LinePlan) -> Bend:
