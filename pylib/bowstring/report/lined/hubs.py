@@ -6,6 +6,7 @@ it is of: past a bend another piece may be where the hubs of this one would stan
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
@@ -64,6 +65,21 @@ class LineHub:
     def point(self) -> Point | None:
         """Where it stands."""
         return None if self.reach is None else at(self.mark.pose, self.reach)
+
+
+@dataclass(frozen=True)
+class Stray:
+    """Hubs that don't stand where most of the line's do.
+
+    Attributes:
+        number: from 0, of the arc whose hubs these are; ``None`` where it is ``hub`` alone.
+        reach: where they stand, ``None`` where each of the arc's stands otherwise.
+        hub: the one of an end; of an arc the one where it begins, if that stands apart from the arc's others.
+    """
+
+    number: int | None
+    reach: Reach | None
+    hub: LineHub | None
 
 
 def at(pose: Pose, reach: Reach) -> Point:
@@ -131,6 +147,36 @@ class LineHubs:
         arcs = (number for number, piece in enumerate(self.plan.line.pieces) if isinstance(piece, Bend))
         found = {hub.reach for hub in self.ends} | {self.arc_reach(number) for number in arcs}
         return found.pop() if len(found) == 1 else None
+
+    @cached_property
+    def most(self) -> Reach:
+        """Where most hubs of ends stand, the same whichever arc is staked."""
+        found = Counter(hub.reach for hub in self.ends if hub.reach)
+        return found.most_common(1)[0][0] if found else self.reaches[0]
+
+    @cached_property
+    def strays(self) -> list[Stray]:
+        """The arcs, and the ends of pieces, whose hubs don't stand where most do."""
+        return [*self._stray_arcs(), *self._stray_ends()]
+
+    def _stray_arcs(self) -> Iterator[Stray]:
+        begins = {hub.mark.begins - 1: hub for hub in self.ends}
+        for number, piece in enumerate(self.plan.line.pieces):
+            if not isinstance(piece, Bend):
+                continue
+            reach, first = self.arc_reach(number), begins.get(number)
+            other = first if first and first.reach not in (None, reach) else None
+            if reach != self.most:
+                yield Stray(number, reach, other)
+            elif other:
+                yield Stray(None, other.reach, other)
+
+    def _stray_ends(self) -> Iterator[Stray]:
+        """Those of the ends at which no arc begins."""
+        for hub in self.ends:
+            at_arc = hub.mark.begins and not self._is_straight(hub.mark.begins - 1)
+            if not at_arc and hub.reach not in (None, self.most, self.own_reach(hub)):
+                yield Stray(None, hub.reach, hub)
 
     @cached_property
     def usual(self) -> Reach:

@@ -17,6 +17,7 @@ MESSAGES = {
     "lined.hub_no_tape": "-",
     "lined.hubs_except": "Menos: {places}.",
     "lined.hub_off": "{place}, *{off}*",
+    "lined.hub_off_but": "{place}, *{off}* (su A: *{other}*, ~a escuadra~ con {piece})",
     "lined.hubs_arcs": "Trace todos los ~arcos~ y clave sus ~trompos~ antes de excavar.",
     "lined.head_hub_to_hub": "Entre ~trompos~",
 }
