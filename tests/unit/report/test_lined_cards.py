@@ -245,8 +245,8 @@ def test_hubs_that_differ_are_proved_bay_by_bay() -> None:
     card = cards_of(job)["hubs"]
     assert card["right"] is not None and "side must read" in card["right"]["text"]
     said = {
-        bay: re.findall(r"\*(.+?)\*", part)[0]
-        for part in card["right"]["more"].split("; ") if part.startswith("*")
+        bay: part.partition(": ")[0]
+        for part in card["right"]["more"].split("; ") if part[0].isdecimal()
         for bay in part.partition(": ")[2].split(", ")
     }  # fmt: skip
     work = Work(job)  # type: ignore[arg-type]

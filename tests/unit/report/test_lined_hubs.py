@@ -23,7 +23,7 @@ from bowstring.report.lined.pass_set_out import hubs_card
 from bowstring.report.work import Work
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
-from helping import about
+from helping import about, answer_to
 from line_jobs import SHAPES, arc, straight
 from lined_jobs import CREEK, FIVE, KINKED, METRIC_LINE, ONE_ARC
 from slab_jobs import WALK
@@ -277,6 +277,38 @@ def test_paper_has_the_hubs_and_what_is_said_of_them() -> None:
     (front, *_rest) = re.findall(r"<section.*?</section>", forms_sides(answer, "May 31"), re.DOTALL)
     text = unescape(re.sub(r"<[^>]+>", "", front))
     assert "Hub to hub" in text and all(row[1] in text for row in table(FIVE)[:-1])
+
+
+def front_of(job: dict[str, Any]) -> str:
+    (front, *_rest) = re.findall(r"<section.*?</section>", forms_sides(answer_to(job), "May 31"), re.DOTALL)
+    return " ".join(unescape(re.sub(r"<[^>]+>", " ", front)).split())
+
+
+@pytest.mark.parametrize("at", [2, 3])
+def test_paper_says_where_each_pieces_hub_stands_where_they_differ(at: int) -> None:
+    """Arc 3's hubs are 7 ft right, but for the one at its A: square to arc 2, 2 ft left: paper says both."""
+    text = front_of(staked(GARDEN, at, {3: trunk(AT_MIDDLE)}))
+    assert "Arc 3, 7' 0\" right (its A: 2' 0\" left , square to Arc 2)." in text.replace(" )", ")")
+    assert "Hub where it begins" in text
+    rows = table(staked(GARDEN, at, {3: trunk(AT_MIDDLE)}))
+    assert [row[1] for row in rows] == ["2' 0\" left"] * 3 + ["7' 0\" right", "2' 0\" left"]
+    assert all(f"{row[1]} {row[2]}" in text for row in rows[:-1])
+    assert "Hub where it begins" not in front_of(GARDEN)
+
+
+def test_paper_has_the_second_pass_of_a_line() -> None:
+    """What is set again after the dig, and what a hub of the staked arc reads to the next stake: as on the card."""
+    text, card = front_of({**FIVE, "at": 2}), answer_to({**FIVE, "at": 2})["form_cards"][0]
+    assert card["right"] is not None and say("edges.line_again") in text
+    assert f"Arc 2: from each hub the next stake reads {card['right']['shown']}" in text
+    assert "from 7' 2-3/8\" to 7' 4-3/4\"" in front_of(staked(GARDEN, 3, {3: trunk(AT_MIDDLE)}))
+
+
+def test_an_arc_that_stands_as_most_tells_the_hub_at_its_a_that_is_another_arcs() -> None:
+    """A tree at arc 2, whose hubs move to the right; the one where arc 3 begins is square to arc 2 and moves along."""
+    lines = page(staked(GARDEN, 3, {2: trunk(["14 ft 6 in", "8 in"])}))["lines"]
+    (told,) = (line for line in lines if line.startswith("Except"))
+    assert told == "Except: Arc 2, *7' 0\" right*; Arc 3 begins, *7' 0\" right*."
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

@@ -3,18 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
 
 from bowstring.forming.line.pieces import OTHER, Hand, sign_of
 from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.line.tops import HANDS
-from bowstring.geometry.plane import distance
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, marks_of
 from bowstring.report.forming.edge_stick import LONG, alike_of, report_bays
 from bowstring.report.forming.pass_card import Value, pass_card
 from bowstring.report.forms.cards import CardRight, CardRow
 from bowstring.report.lined.dig import inners
+from bowstring.report.lined.hub_reads import reads_of
 from bowstring.report.lined.hubs import LineHub, LineHubs, Reach
 from bowstring.report.lined.hubs_told import arcs_told, place_told, reach_told, stray_place
 from bowstring.report.lined.line import name_of
@@ -23,9 +22,6 @@ from bowstring.words import say
 
 DRAWN: dict[Hand, str] = {"left": OUTSIDE, "right": INSIDE}
 """Which side of the cut across the slab shows which hand of the line: the left one is at the left."""
-
-MOST_READ = 8
-"""Readings of hubs that a card lists; of more it tells between which they lie."""
 
 Numbers = list[tuple[str, str]]
 Drawn = list[tuple[str, str, int]]
@@ -45,49 +41,13 @@ def hubs_card(hubs: LineHubs) -> CardRow:
     notes = [*_otherwise(hubs), *_free(hubs)]
     text = say("forming.hubs" if hubs.of_arc else "forming.hubs_ends")
     drawn = [("stake", f"hub_{DRAWN[hand]}", 1)]
-    card = pass_card("hubs", text, values, numbers, _reads(hubs), notes, drawn)
+    card = pass_card("hubs", text, values, numbers, reads_of(hubs), notes, drawn)
     return {**card, "where": name_of(plan, hubs.staked + 1)}
 
 
 def _reaches(found: list[LineHub]) -> Iterator[Value]:
     for hub in found:
         yield from hub.reach or ("none",)
-
-
-def _reads(hubs: LineHubs) -> CardRight | None:
-    """What each hub reads to the stakes before and after its own: one number where that is all, else bay by bay, of
-    very many the least and the greatest. A hub that stands apart from the others reads its own."""
-    if hubs.plan.plan.layout.job.got:
-        return None
-    bays, own = _readings(hubs)
-    if not bays and not own:
-        return None
-    if len(bays) == 1:
-        (shown,) = bays
-        return {"text": say("forming.right.hubs"), "shown": shown, "more": "; ".join(own)}
-    told = [say("forming.right.hub_bays", shown=shown, bays=", ".join(names)) for shown, names in bays.items()]
-    if len(told) > MOST_READ:
-        least, *_rest, most = bays
-        told = [say("forming.right.hub_range", least=least, most=most)]
-    return {"text": say("forming.right.hubs"), "shown": None, "more": "; ".join([*told, *own[:MOST_READ]])}
-
-
-def _readings(hubs: LineHubs) -> tuple[dict[str, list[str]], list[str]]:
-    """What hubs that stand alike read to the next stake, least first, each with the bays where they do; and what a hub
-    reads that doesn't stand as those."""
-    tape, read, own = hubs.plan.tape, dict[float, tuple[str, list[str]]](), list[str]()
-    for one, other in pairwise(hubs.of_arc):
-        for hub, mark in ((one, other.mark), (other, one.mark)):
-            if hub.point is None or not hubs.ground.tapeable(hub.point, mark.pose.point):
-                continue
-            far = distance(hub.point, mark.pose.point)
-            if hub.reach != hubs.usual or hub.mark.square != hubs.staked:
-                own.append(say("forming.right.hub_own", stake=hub.mark.stake, to=mark.stake, shown=tape.show(far)))
-                continue
-            name = f"{one.mark.stake}-{other.mark.stake}"
-            names = read.setdefault(tape.round(far), (tape.show(far), []))[1]
-            names += [name] if name not in names else []
-    return {shown: names for _far, (shown, names) in sorted(read.items())}, own
 
 
 def _otherwise(hubs: LineHubs) -> Iterator[str]:

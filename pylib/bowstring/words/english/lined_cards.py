@@ -2,6 +2,7 @@
 
 MESSAGES = {
     "forming.hubs_ends": "At each straight's free end, square off past the dig. Drive a hub.",
+    "forming.hubs_bare": "Hubs not ticked off yet: *{arcs}*. Set them before you dig.",
     "forming.dig_line": "All along, square off the line, left and right. Paint both dig lines.",
     "forming.boards_past_line": "Clamp one end past the start. Work along, stake by stake; screw every one.",
     "forming.boards_line": "Clamp one end at the start. Work along, stake by stake; screw every one.",
@@ -32,8 +33,8 @@ MESSAGES = {
     "forming.label.call_right": "{out} out, right form from the start: call if short of",
     "forming.right.bays": "{piece}, every bay: both diagonals must read",
     "forming.right.hub_own": "{stake}'s hub to {to}: {shown}",
-    "forming.right.hub_bays": "*{shown}*: {bays}",
-    "forming.right.hub_range": "from *{least}* to *{most}*",
+    "forming.right.hub_bays": "{shown}: {bays}",
+    "forming.right.hub_range": "from {least} to {most}",
     "forming.note.hub_none": "{stake}'s hub has no room: tie that stake to two others.",
     "forming.note.hub_else": "{stake}'s hub: {off} instead.",
     "forming.note.hub_square": "{stake}'s hub is square to {piece}.",

@@ -2,6 +2,7 @@
 
 MESSAGES = {
     "forming.hubs_ends": "En cada punta suelta de recta, ~a escuadra~, fuera de la excavación: clave ~trompo~.",
+    "forming.hubs_bare": "~Trompos~ sin marcar todavía: *{arcs}*. Clávelos antes de excavar.",
     "forming.dig_line": "~A escuadra~ de toda la línea, a los dos lados, pinte la excavación.",
     "forming.boards_past_line": "Prense una punta pasando el inicio. Siga ~estaca~ por ~estaca~; atornille todas.",
     "forming.boards_line": "Prense una punta en el inicio. Siga ~estaca~ por ~estaca~; atornille todas.",
@@ -32,8 +33,8 @@ MESSAGES = {
     "forming.label.call_right": "vaciado {out}, ~forma~ derecha: llame si no llega a",
     "forming.right.bays": "{piece}, cada espacio: las dos diagonales deben dar",
     "forming.right.hub_own": "~trompo~ de {stake} a {to}: {shown}",
-    "forming.right.hub_bays": "*{shown}*: {bays}",
-    "forming.right.hub_range": "de *{least}* a *{most}*",
+    "forming.right.hub_bays": "{shown}: {bays}",
+    "forming.right.hub_range": "de {least} a {most}",
     "forming.note.hub_none": "El ~trompo~ de {stake} no cabe: amarre esa ~estaca~ a otras dos.",
     "forming.note.hub_else": "El ~trompo~ de {stake}: a {off}.",
     "forming.note.hub_square": "El ~trompo~ de {stake} va ~a escuadra~ con {piece}.",
