@@ -53,10 +53,11 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     joints = [place["label"] for place in sheet["places"] if place["begins"] or place["kind"] == "end"]
     jointed = any(place["kind"] == "joint" for place in sheet["places"])
     hubs = table_of(part, "hubs")
-    apart = [row[-1] for row in hubs["rows"]] if hubs else []  # from each piece's beginning to its end
+    # At each piece's beginning where its hub stands, unless all stand alike, and from there to the hub at its end.
+    apart = [row[1:] for row in hubs["rows"]] if hubs else []
     rows = []
     for number, (name, ends, radius, chord, *_more) in enumerate(line["rows"] if line else []):
-        row = [name, radius, _bare(chord), ends, *apart[number : number + 1], *joints[number : number + jointed]]
+        row = [name, radius, _bare(chord), ends, *(apart[number] if apart else ()), *joints[number : number + jointed]]
         row += begins["rows"][number][2:] if begins else []
         for _hand, edge in told:
             _name, edge_radius, _long, edge_ends = edge["rows"][number]
@@ -64,7 +65,8 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
         rows.append(tuple(row))
     two = [say("lined.head_radius"), say("lined.head_to")]
     heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1]]
-    heads += [say("lined.head_hub_to_hub")] * bool(apart) + [say("lined.place")] * jointed
+    heads += [say("lined.head_hub_begins")] * (len(apart[0]) > 1) + [say("lined.head_hub_to_hub")] if apart else []
+    heads += [say("lined.place")] * jointed
     over = [(sheet["from_start"], 2)] * bool(begins) + [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
     groups = (("", 1), (say("lined.on_line"), len(heads) - 1), *over) if over else ()
     there = begins["heads"][2:] if begins else []

@@ -37,6 +37,9 @@ SIZES_DOWN = (*(name for _most, name in WIDTHS), "n8")
 HUBS_CARD = "form_hubs"
 """The one of the forms' cards that is of the staked arc alone."""
 
+DIG_CARD = "form_dig"
+"""The one before which every arc of a line has its hubs."""
+
 BESIDE = ("locate", "checks", "board")
 """Cards that are no step of the answer: there is nothing to have got else."""
 
@@ -48,11 +51,13 @@ def stakes_html(
     anew: Mapping[str, str] | None = None,
     done_marks: Collection[str] = (),
     was: Before | None = None,
+    bare: Sequence[int] = (),
 ) -> str:
     """Return one card, whole, with its buttons; the nearest there is where there is none of that number.
 
     ``done``: running numbers; ``done_marks``: the marks of forms' cards that are done, by old numbers, too; ``was``:
-    what is told of those. Where something stops the answer: that, and its way out.
+    what is told of those; ``bare``: the line's other arcs, from 1, whose hubs must be set first. Where something stops
+    the answer: that, and its way out.
     """
     if answer["stops"]:
         return stop_html(answer)
@@ -69,13 +74,14 @@ def stakes_html(
         f'<figure class="draw{whole}">{drawn(answer, one, id="step")}</figure>',
         f'<p class="say">{marked(one["text"])}</p>',
         in_dig_html(answer, one, done),
+        _bare(answer, bare),
         _numbers(one, was.card),
         _right(one),
         _notes([*([was.edge] if was.edge else []), *_was_said(one, was.card), *one["notes"], *_unread(answer, one)]),
         _received(one, anew or {}),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
-        _thumb(answer, one),
+        _first_arc(answer, one, bare[0]) if bare else _thumb(answer, one),
     ]
     return "".join(parts)
 
@@ -88,6 +94,15 @@ def _of_line(answer: Answer, card: CardRow) -> str:
     told = of_line(answer)
     arcs = other_arcs_html(answer) if running(answer, card) in (1, len(answer["cards"])) else ""
     return f'<p class="of-line">{marked(told)}</p>{arcs}' if told else ""
+
+
+def _bare(answer: Answer, bare: Sequence[int]) -> str:
+    """What the card of the dig asks for while other arcs have no hubs."""
+    part = answer["lined"]
+    if not bare or part is None:
+        return ""
+    arcs = ", ".join(part["pieces"][number - 1]["name"] for number in bare)
+    return f'<p class="in-dig" role="note">{marked(say("forming.hubs_bare", arcs=arcs))}</p>'
 
 
 @dataclass(frozen=True)
@@ -175,6 +190,19 @@ def _received(card: CardRow, anew: Mapping[str, str]) -> str:
     return (
         f'<div class="received"><p>{escape(told)}</p><button type="button" class="btn plain" data-do="fill" '
         f'data-fill="{fields}">{escape(words)}</button></div>'
+    )
+
+
+def _first_arc(answer: Answer, card: CardRow, other: int) -> str:
+    """The buttons of a card that another arc comes before: that one is the first."""
+    number = running(answer, card)
+    back, done, arc = (
+        escape(text) for text in (say("card.do.back"), say("card.do.done"), say("lined.stake_other", number=other))
+    )
+    return (
+        f'<div class="thumb b3 main-last"><button type="button" class="btn plain tight" data-do="back">{back}</button>'
+        f'<button type="button" class="btn plain tight" data-do="done" data-step="{number}">{done}</button>'
+        f'<button type="button" class="btn first" data-do="line-at" data-at="{other}">{arc}</button></div>'
     )
 
 

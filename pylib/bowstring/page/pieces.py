@@ -222,6 +222,17 @@ def _done_along(own: str, before: str) -> str:
     )
 
 
+def bare_arcs(typed: Typed) -> list[int]:
+    """Return which of a line's other arcs, counted from 1 along its pieces, have no card of their hubs that is done."""
+    before, after = ([row for _number, row in rows_in(typed, group)] for group in GROUPS)
+    others = [*enumerate(before, 1), *enumerate(after, len(before) + 2)]
+    return [
+        number
+        for number, row in others
+        if STRAIGHT not in row and not any(text.startswith(HUBS) for text in kept_of(row).get("done", "").split())
+    ]
+
+
 def _read_along(own: Fields, before: Typed) -> Fields:
     """Return the fields of an arc that is staked from now on with what was read along the whole line, as it stood while
     another arc was staked: those checks are no arc's own."""

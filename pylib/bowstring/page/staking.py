@@ -7,7 +7,7 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.faces.passes import card_at, changed, count, first_open, marks, standing
-from bowstring.faces.stakes import Before, stakes_html, steps_list_html
+from bowstring.faces.stakes import DIG_CARD, Before, stakes_html, steps_list_html
 from bowstring.faces.unread import card_text
 from bowstring.page.beside import done_of, marks_of
 from bowstring.page.stood import moved_marks
@@ -44,11 +44,21 @@ def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str
         return made | {"html": f'<div class="scroll">{made["list"]}</div>'}
     anew = _anew(answered, asked["fields"], card)
     was = _before(answered, asked, card, done_marks, link)
-    made |= {"html": stakes_html(answered, card, done, anew, done_marks, was), "say": _spoken(answered, card)}
+    bare = _bare(answered, asked["fields"], card, done)
+    made |= {"html": stakes_html(answered, card, done, anew, done_marks, was, bare), "say": _spoken(answered, card)}
     made |= _suspected(answered, card)
     if not answered["stops"]:
         made["fixed"] = _kept(answered, asked["fields"], card, done, link)
     return made
+
+
+def _bare(answered: Answer, fields: Mapping[str, str], card: int, done: Collection[int]) -> list[int]:
+    """The other arcs of a line that have no hubs yet, at the card of its dig as long as that isn't done."""
+    if card in done or card_at(answered, card)["kind"] != DIG_CARD or "hubs" not in answered["second_pass"]:
+        return []
+    from bowstring.page.pieces import bare_arcs
+
+    return bare_arcs(fields)
 
 
 def _kept(

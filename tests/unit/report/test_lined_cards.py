@@ -6,6 +6,7 @@ import re
 from cmath import exp
 from collections.abc import Iterator
 from html import unescape
+from itertools import pairwise
 from math import radians
 from typing import Any
 
@@ -17,6 +18,7 @@ from bowstring.faces.stakes import count, stakes_html
 from bowstring.job.record import FORM_CARD
 from bowstring.page.pieces import staked_at
 from bowstring.report.forms.cards import CardRow
+from bowstring.report.work import Work
 from bowstring.units.lengths import read_length
 from bowstring.words import catalogue, speak
 from bowstring.words.languages import LANGUAGES
@@ -25,6 +27,7 @@ from line_jobs import SHAPES, arc, straight
 from lined_jobs import CREEK, FIVE, KINKED, METRIC_LINE, ONE_ARC
 from slab_jobs import WALK
 from unit.report.test_cards import MOST, words
+from unit.report.test_lined_hubs import AT_JOINT, AT_MIDDLE, GARDEN, staked, trunk
 
 ALL_OF_THEM = ["hubs", "dig", "base", "line", "stakes", "boards", "tops", "pour"]
 FOOT = 0.3048
@@ -32,7 +35,8 @@ OFFSET: dict[str, Any] = {**CREEK, "offset": "3 ft", "toward": "outside"}
 CLEAR: dict[str, Any] = {**CREEK, "offset": "5 ft", "toward": "outside"}
 JOBS: dict[str, dict[str, Any]] = {
     "creek": CREEK, "five": FIVE, "kinked": KINKED, "metric": METRIC_LINE, "one arc": ONE_ARC, "offset": OFFSET,
-    "clear": CLEAR, "kinks": SHAPES["kinks"], "many": SHAPES["many"], "bulb": SHAPES["bulb"],
+    "clear": CLEAR, "garden": staked(GARDEN, 3, {3: trunk(AT_MIDDLE)}),
+    "kinks": SHAPES["kinks"], "many": SHAPES["many"], "bulb": SHAPES["bulb"],
 }  # fmt: skip
 
 
@@ -207,6 +211,55 @@ def test_a_stake_whose_hub_has_no_room_where_the_others_stand_is_told_its_own() 
     assert blocked["numbers"][0]["label"] != free["numbers"][0]["label"] or any(
         note.startswith("M's hub") for note in blocked["notes"]
     )
+
+
+@pytest.mark.parametrize("tree", [AT_MIDDLE, AT_JOINT])
+def test_the_line_is_set_again_from_hubs_that_differ_whichever_arc_is_staked(tree: list[str]) -> None:
+    """A tree moves arc 3's hubs from 2 ft left to 7 ft right, but for the one at its A, which is square to arc 2."""
+    grounds = {3: trunk(tree)}
+    first, other = (cards_of(staked(GARDEN, at, grounds)) for at in (2, 3))
+    assert {what for what in first if first[what]["mark"] != other[what]["mark"]} == {"hubs"}
+    for cards in (first, other):
+        line = cards["line"]
+        assert shown(line) == ["2' 0\"", "5' 0\""] and "to the right" in line["numbers"][0]["label"]
+        assert line["notes"][0] == "Arc 3: from its hubs *7' 0\"* to the left (A: *2' 0\"* to the right)."
+    assert first["line"]["mark"] != cards_of(GARDEN)["line"]["mark"]
+    assert "as written" in cards_of(GARDEN)["line"]["numbers"][0]["label"]
+
+
+def test_from_hubs_that_differ_to_both_edges_of_stakes_beside_the_slab() -> None:
+    """Stakes 2 ft to the right of the left edge, so 3 ft from the right one; arc 3's hubs, of a right turn, on the
+    other hand: what is to one edge and to the other is 5 ft apart on either hand."""
+    job = {**GARDEN, "offset": "2 ft", "toward": "centre"}
+    line = cards_of(staked(job, 3, {3: trunk(["11 ft", "5 ft"], "6 ft")}))["line"]
+    (note,) = (note for note in line["notes"] if note.startswith("Arc 3: from its hub"))
+    for texts in (shown(line), re.findall(r"\*(.+?)\*", note)[:2]):
+        one, two = (read_length(text, "ft-in", "edge").metres / FOOT for text in texts)
+        assert abs(one - two) == pytest.approx(5)
+
+
+def test_hubs_that_differ_are_proved_bay_by_bay() -> None:
+    """Arc 3 turns right at R 25, its hubs 7 ft toward the center, at R 18: each stake an angle on from its neighbor
+    reads to that one's hub by the law of cosines, from complex numbers; A's hub is 2 ft left, square to its tangent."""
+    job = staked(GARDEN, 3, {3: trunk(AT_MIDDLE)})
+    card = cards_of(job)["hubs"]
+    assert card["right"] is not None and "side must read" in card["right"]["text"]
+    said = {
+        bay: part.partition(": ")[0]
+        for part in card["right"]["more"].split("; ") if part[0].isdecimal()
+        for bay in part.partition(": ")[2].split(", ")
+    }  # fmt: skip
+    work = Work(job)  # type: ignore[arg-type]
+    assert work.lined is not None
+    shares = work.lined.plan.plan.shares()
+    assert len(said) == len(shares) - 1
+    for (one, start), (other, end) in pairwise(shares):
+        apart = abs(18 * exp(1j * radians(60 * (end - start))) - 25)
+        read = read_length(said[f"{one}-{other}"], "ft-in", "bay").metres / FOOT
+        assert read == pytest.approx(apart, abs=1 / 12 / 16 * 1.001)
+    stray = abs(27 - 25 * exp(1j * radians(60 * shares[1][1])))
+    (own,) = re.findall(r"A's hub to K1: (.+)$", card["right"]["more"])
+    assert read_length(own, "ft-in", "own").metres / FOOT == pytest.approx(stray, abs=1 / 12 / 16 * 1.001)
 
 
 def test_an_arc_that_kinks_off_another_takes_the_hub_that_stands_there() -> None:

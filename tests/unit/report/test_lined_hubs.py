@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import random
 import re
 from cmath import exp
 from html import unescape
@@ -10,17 +11,19 @@ from typing import Any
 
 import pytest
 import shapely
+from shapely.geometry import LineString
 from shapely.geometry import Point as Spot
 
 import bowstring
 from bowstring.faces.paper_forms import forms_sides
+from bowstring.report.lined.ground import things_along
 from bowstring.report.lined.hubs import LineHubs, hubs_along
 from bowstring.report.lined.hubs_told import first_told
 from bowstring.report.lined.pass_set_out import hubs_card
 from bowstring.report.work import Work
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
-from helping import about
+from helping import about, answer_to
 from line_jobs import SHAPES, arc, straight
 from lined_jobs import CREEK, FIVE, KINKED, METRIC_LINE, ONE_ARC
 from slab_jobs import WALK
@@ -34,6 +37,15 @@ HAIRPIN: dict[str, Any] = {
 """Out and back, 12 ft apart: between the legs 8 ft of ground, of which the digs leave 6."""
 SHUT: dict[str, Any] = {**HAIRPIN, "line": [straight("30 ft"), arc("3 ft 6 in", "180", "left"), straight("30 ft")]}
 """Out and back, 7 ft apart: between the legs the dig takes all but a foot."""
+GARDEN: dict[str, Any] = {
+    "bowstring": 1, "width": "5 ft", "edge": "left", "drawn_to": "face", "slab": {"thickness": "4 in"},
+    "line": [straight("12 ft"), {"arc": {"radius": "40 ft", "arc_length": "30 ft"}, "turn": "left"},
+             arc("25 ft", "60", "right"), straight("20 ft")],
+}  # fmt: skip
+"""A walk of 5 ft on the right of its line, two arcs that meet."""
+AT_MIDDLE, AT_JOINT = ["12 ft 6 in", "4 ft 10-1/8 in"], ["0 ft", "1 ft 6 in"]
+"""Where a tree's middle is in the frame of arc 3's stakes: 18 in to the left of its M (its mid-ordinate is 3 ft 4-1/8
+in, 25 ft less 25 cos 30), and 18 in off its A."""
 JOBS: dict[str, dict[str, Any]] = {
     "creek": CREEK, "kinked": KINKED, "metric": METRIC_LINE, "one arc": ONE_ARC, "five": FIVE, "hairpin": HAIRPIN,
     "shut": SHUT, **{name: job for name, job in SHAPES.items() if "width" in job},
@@ -46,6 +58,19 @@ def hubs_of(job: dict[str, Any]) -> LineHubs:
     found = hubs_along(work.lined.plan)
     assert found is not None
     return found
+
+
+def staked(job: dict[str, Any], at: int, grounds: dict[int, list[Any]]) -> dict[str, Any]:
+    """A line with one of its arcs staked, from 1: what is in the way of the others is kept with them, by arc."""
+    line = [
+        {**piece, "work": {"ground": grounds[number]}} if number in grounds and number != at else piece
+        for number, piece in enumerate(job["line"], 1)
+    ]
+    return {**job, "line": line, "at": at, **({"ground": grounds[at]} if at in grounds else {})}
+
+
+def trunk(at: list[str], wide: str = "18 in") -> list[Any]:
+    return [{"name": "elm", "stops": "tape", "at": at, "diameter": wide}]
 
 
 def page(job: dict[str, Any], **other: Any) -> Any:
@@ -170,6 +195,49 @@ def test_a_hub_does_not_land_on_what_stands_there() -> None:
     assert told == f"Except: the start, *{rows[0][1]}*."
 
 
+@pytest.mark.parametrize("at", [2, 3])
+def test_a_tree_at_one_arc_moves_its_hubs_whichever_arc_is_staked(at: int) -> None:
+    """18 in off the middle of arc 3, on its left: hubs 2 ft left would stand in it, on the right 7 ft is clear of the
+    walk's 5 ft, a foot of dig and a foot."""
+    job = staked(GARDEN, at, {3: trunk(AT_MIDDLE)})
+    assert page(job)["lines"][1] == say("lined.hubs_first", off="2' 0\" left")  # the first: the tree is in the dig
+    assert any("Arc 3, *7' 0\" right*" in line for line in page(job)["lines"])
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_hubs_are_one_set_whichever_arc_is_staked_and_none_is_in_a_tree(seed: int) -> None:
+    """Lines of pieces and trees by chance, the trees kept each with an arc: the hubs of the ends and every arc's reach
+    are the same for each arc that is staked, what is told of them, too; shapely's circles hold no hub of them."""
+    dice = random.Random(seed)
+    pieces = [straight("12 ft"), *(
+        arc(f"{dice.uniform(22, 60):.1f} ft", f"{dice.uniform(20, 70):.1f}", dice.choice(["left", "right"]))
+        for _ in range(3)
+    ), straight("9 ft")]  # fmt: skip
+    job = {**GARDEN, "line": pieces, "edge": dice.choice(["left", "right"]), "method": "coordinates"}
+    grounds = {
+        at: [{"name": f"{at} tree {number}", "stops": dice.choice(["tape", "feet"]), "diameter": "18 in",
+              "at": [f"{dice.uniform(-2, 25):.2f} ft", f"{dice.uniform(-10, 10):.2f} ft"]} for number in range(4)]
+        for at in (2, 3, 4)
+    }  # fmt: skip
+    told = []
+    for at in (2, 3, 4):
+        hubs = hubs_of(staked(job, at, grounds))
+        trees = [Spot(*tree.centre).buffer(tree.radius, quad_segs=64)
+                 for one in things_along(hubs.plan) if (tree := one.circle)]  # fmt: skip
+        assert len(trees) == 12
+        assert not any(tree.contains(Spot(*hub.point)) for tree in trees for hub in hubs.all if hub.point)
+        for arc_at in (1, 2, 3):
+            reach = hubs.arc_reach(arc_at)
+            if reach:
+                places = aside(walk(hubs.slab.line)[arc_at], (1 if reach[0] == "left" else -1) * reach[1])
+                assert not any(tree.buffer(-0.01).intersects(LineString(places)) for tree in trees)
+        ends = [hub.reach for hub in hubs.ends]
+        apart = [hubs.apart(one, other) for one, other in zip(hubs.ends, hubs.ends[1:], strict=False)]
+        rounded = [None if far is None else round(far, 6) for far in apart]
+        told.append((ends, rounded, [hubs.arc_reach(one) for one in (1, 2, 3)], [*first_told(hubs)], hubs.alike))
+    assert told[0] == told[1] == told[2]
+
+
 def test_stakes_clear_of_the_dig_need_no_hubs() -> None:
     """Drawn to the middle of 6 ft, dug a foot past it: 4 ft off the line is the dig line, 5 ft is clear of it."""
     off = {"offset": "5 ft", "toward": "outside", "driven": "hub"}
@@ -209,6 +277,38 @@ def test_paper_has_the_hubs_and_what_is_said_of_them() -> None:
     (front, *_rest) = re.findall(r"<section.*?</section>", forms_sides(answer, "May 31"), re.DOTALL)
     text = unescape(re.sub(r"<[^>]+>", "", front))
     assert "Hub to hub" in text and all(row[1] in text for row in table(FIVE)[:-1])
+
+
+def front_of(job: dict[str, Any]) -> str:
+    (front, *_rest) = re.findall(r"<section.*?</section>", forms_sides(answer_to(job), "May 31"), re.DOTALL)
+    return " ".join(unescape(re.sub(r"<[^>]+>", " ", front)).split())
+
+
+@pytest.mark.parametrize("at", [2, 3])
+def test_paper_says_where_each_pieces_hub_stands_where_they_differ(at: int) -> None:
+    """Arc 3's hubs are 7 ft right, but for the one at its A: square to arc 2, 2 ft left: paper says both."""
+    text = front_of(staked(GARDEN, at, {3: trunk(AT_MIDDLE)}))
+    assert "Arc 3, 7' 0\" right (its A: 2' 0\" left , square to Arc 2)." in text.replace(" )", ")")
+    assert "Hub where it begins" in text
+    rows = table(staked(GARDEN, at, {3: trunk(AT_MIDDLE)}))
+    assert [row[1] for row in rows] == ["2' 0\" left"] * 3 + ["7' 0\" right", "2' 0\" left"]
+    assert all(f"{row[1]} {row[2]}" in text for row in rows[:-1])
+    assert "Hub where it begins" not in front_of(GARDEN)
+
+
+def test_paper_has_the_second_pass_of_a_line() -> None:
+    """What is set again after the dig, and what a hub of the staked arc reads to the next stake: as on the card."""
+    text, card = front_of({**FIVE, "at": 2}), answer_to({**FIVE, "at": 2})["form_cards"][0]
+    assert card["right"] is not None and say("edges.line_again") in text
+    assert f"Arc 2: from each hub the next stake reads {card['right']['shown']}" in text
+    assert "from 7' 2-3/8\" to 7' 4-3/4\"" in front_of(staked(GARDEN, 3, {3: trunk(AT_MIDDLE)}))
+
+
+def test_an_arc_that_stands_as_most_tells_the_hub_at_its_a_that_is_another_arcs() -> None:
+    """A tree at arc 2, whose hubs move to the right; the one where arc 3 begins is square to arc 2 and moves along."""
+    lines = page(staked(GARDEN, 3, {2: trunk(["14 ft 6 in", "8 in"])}))["lines"]
+    (told,) = (line for line in lines if line.startswith("Except"))
+    assert told == "Except: Arc 2, *7' 0\" right*; Arc 3 begins, *7' 0\" right*."
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

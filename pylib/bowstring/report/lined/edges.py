@@ -17,6 +17,7 @@ from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
 from bowstring.report.lined.dig import Inner, dug, inners
 from bowstring.report.lined.edge_stick import slip_told, stick_told
 from bowstring.report.lined.held import held_page
+from bowstring.report.lined.hub_reads import reads_told
 from bowstring.report.lined.hubs import LineHubs, hubs_along
 from bowstring.report.lined.hubs_told import again_told, first_told, set_told, table_of_hubs
 from bowstring.report.lined.line import name_of
@@ -115,8 +116,9 @@ def paper_lines(plan: LinePlan) -> list[str]:
         return []
     hubs = hubs_along(plan)
     before = [*first_told(hubs)] if hubs else []
+    again = [again_told(hubs), *reads_told(hubs)] if hubs else []
     stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else []
-    return [*before, *dug(plan, slab), *stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab)), *stands]
+    return [*before, *dug(plan, slab), *again, *stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab)), *stands]
 
 
 def _footing_off(plan: LinePlan) -> Iterator[str]:

@@ -13,19 +13,17 @@ from math import hypot, sqrt
 from bowstring.analysis.accuracy import NORMAL_95
 from bowstring.analysis.checks import Check
 from bowstring.analysis.limits import Judged, expected_about
-from bowstring.analysis.obstructions import Obstructions
 from bowstring.construction.scatter import Errors
-from bowstring.forming.edge import Edge
 from bowstring.forming.line.pieces import Bend
 from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.job.kept import Kept
 from bowstring.layout.frame import far_back_on
-from bowstring.layout.limits import limits_of
 from bowstring.report.checks import row_of_check
 from bowstring.report.far_checks import FAR
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.read import FarChecks
-from bowstring.report.lined.hubs import aside_of, of_arc
+from bowstring.report.lined.ground import LineGround
+from bowstring.report.lined.hubs import aside_of
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.report.read import LINE_END, read_row, typed_of
@@ -80,7 +78,12 @@ def pasts(plan: LinePlan, errors: Errors) -> list[Past]:
     ends = ends_of(plan)
     if aside_of(plan) and any(not join.tangent for join in plan.line.joins):
         return []
-    pairs = [pair for pair in combinations(range(len(ends)), 2) if _is_taped(plan, ends, *pair)]
+    ground = LineGround(plan)
+    pairs = [
+        (first, last)
+        for first, last in combinations(range(len(ends)), 2)
+        if _is_unseen(plan, first, last) and ground.tapeable(ends[first], ends[last])
+    ]
     found: dict[tuple[int, int], Past] = {}
     for join in range(1, len(ends) - 1):
         fit = [_past(ends, first, last, join) for first, last in pairs if first < join < last]
@@ -97,14 +100,9 @@ def _past(ends: list[Point], first: int, last: int, join: int) -> Past:
     return Past(first, last, join, off, distance(ends[join], ends[join + 1]))
 
 
-def _is_taped(plan: LinePlan, ends: list[Point], first: int, last: int) -> bool:
-    """Whether a distance is no piece's own, no step's, and one pull of the tape."""
-    if last - first < 2 or (last - first == 2 and _is_of_a_step(plan, first)):
-        return False
-    layout = plan.plan.layout
-    ground = Obstructions(layout.staked, limits_of(layout.job))
-    start = Edge(layout.drawn, layout.job.outward, layout.job.outward).point(0)
-    return ground.tapeable(*(of_arc(plan, ends[end]).minus(start) for end in (first, last)))
+def _is_unseen(plan: LinePlan, first: int, last: int) -> bool:
+    """Whether a distance is no piece's own and no step's."""
+    return last - first > 2 or (last - first == 2 and not _is_of_a_step(plan, first))
 
 
 def _is_of_a_step(plan: LinePlan, first: int) -> bool:

@@ -6,10 +6,10 @@ it is of: past a bend another piece may be where the hubs of this one would stan
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
-from math import cos, sin
 
 from bowstring.forming.line.clear import clearance
 from bowstring.forming.line.pieces import OTHER, Bend, Hand, sign_of
@@ -17,9 +17,8 @@ from bowstring.forming.line.runs import Pose, Run
 from bowstring.forming.line.slab import LineSlab
 from bowstring.geometry.plane import Point, distance
 from bowstring.report.forming.edge_lines import dug_past
-from bowstring.report.forming.edge_marks import marks_of
-from bowstring.report.forming.edge_set import Ground
 from bowstring.report.forming.in_dig import CLEAR, DUST, STEP, whole_off
+from bowstring.report.lined.ground import LineGround
 from bowstring.report.lined.plan import LinePlan
 
 FARTHER = 10
@@ -68,6 +67,21 @@ class LineHub:
         return None if self.reach is None else at(self.mark.pose, self.reach)
 
 
+@dataclass(frozen=True)
+class Stray:
+    """Hubs that don't stand where most of the line's do.
+
+    Attributes:
+        number: from 0, of the arc whose hubs these are; ``None`` where it is ``hub`` alone.
+        reach: where they stand, ``None`` where each of the arc's stands otherwise.
+        hub: the one of an end; of an arc the one where it begins, if that stands apart from the arc's others.
+    """
+
+    number: int | None
+    reach: Reach | None
+    hub: LineHub | None
+
+
 def at(pose: Pose, reach: Reach) -> Point:
     """Return the place so far off a pose, square to it."""
     hand, off = reach
@@ -82,7 +96,7 @@ class LineHubs:
         self.past = dug_past(plan.plan)
         self.staked = plan.settled.said.at
         self.aside = aside_of(plan)
-        self.ground = Ground(plan.plan, marks_of(plan.plan))
+        self.ground = LineGround(plan)
 
     @cached_property
     def reaches(self) -> tuple[Reach, Reach]:
@@ -135,6 +149,36 @@ class LineHubs:
         return found.pop() if len(found) == 1 else None
 
     @cached_property
+    def most(self) -> Reach:
+        """Where most hubs of ends stand, the same whichever arc is staked."""
+        found = Counter(hub.reach for hub in self.ends if hub.reach)
+        return found.most_common(1)[0][0] if found else self.reaches[0]
+
+    @cached_property
+    def strays(self) -> list[Stray]:
+        """The arcs, and the ends of pieces, whose hubs don't stand where most do."""
+        return [*self._stray_arcs(), *self._stray_ends()]
+
+    def _stray_arcs(self) -> Iterator[Stray]:
+        begins = {hub.mark.begins - 1: hub for hub in self.ends}
+        for number, piece in enumerate(self.plan.line.pieces):
+            if not isinstance(piece, Bend):
+                continue
+            reach, first = self.arc_reach(number), begins.get(number)
+            other = first if first and first.reach not in (None, reach) else None
+            if reach != self.most:
+                yield Stray(number, reach, other)
+            elif other:
+                yield Stray(None, other.reach, other)
+
+    def _stray_ends(self) -> Iterator[Stray]:
+        """Those of the ends at which no arc begins."""
+        for hub in self.ends:
+            at_arc = hub.mark.begins and not self._is_straight(hub.mark.begins - 1)
+            if not at_arc and hub.reach not in (None, self.most, self.own_reach(hub)):
+                yield Stray(None, hub.reach, hub)
+
+    @cached_property
     def usual(self) -> Reach:
         """Where the hubs of the staked arc stand, but for those that have no room there."""
         return self.arc_reach(self.staked) or self.choices[0]
@@ -145,7 +189,7 @@ class LineHubs:
         if number not in self._reaches:
             run = self.plan.line.runs[number]
             places = [self._pose(run, part / SAMPLES) for part in range(SAMPLES + 1)]
-            fit = (one for one in self.choices if all(self._is_free(pose, run.curvature, one) for pose in places))
+            fit = (one for one in self.choices if self._all_free(places, run.curvature, one))
             self._reaches[number] = next(fit, None)
         return self._reaches[number]
 
@@ -160,7 +204,7 @@ class LineHubs:
     def apart(self, one: LineHub, other: LineHub) -> float | None:
         """Return how far one hub is from another, metres; ``None`` where no tape measures it."""
         here, there = one.point, other.point
-        if here is None or there is None or not self.ground.tapeable(self._of_arc(here), self._of_arc(there)):
+        if here is None or there is None or not self.ground.tapeable(here, there):
             return None
         return distance(here, there)
 
@@ -195,6 +239,12 @@ class LineHubs:
         free = (one for one in tried if self._is_free(mark.pose, curvature, one))
         return LineHub(mark, next(free, None))
 
+    def _all_free(self, places: list[Pose], curvature: float, reach: Reach) -> bool:
+        """Whether hubs have room at each of an arc's places, and what stands between two of them takes none either."""
+        return self.ground.clear([at(pose, reach) for pose in places]) and all(
+            self._is_free(pose, curvature, reach) for pose in places
+        )
+
     def _is_free(self, pose: Pose, curvature: float, reach: Reach) -> bool:
         """Whether a hub has room: clear of every piece's dig, not at its arc's center or behind it, nothing there."""
         hand, off = reach
@@ -203,24 +253,12 @@ class LineHubs:
             return False
         point = at(pose, reach)
         near = clearance(self.slab, point) < self.past + SPARED * clear - DUST
-        return not near and not self.ground.standing(self._of_arc(point))
-
-    def _of_arc(self, point: Point) -> Point:
-        return of_arc(self.plan, point)
+        return not near and self.ground.stands(point)
 
 
 def aside_of(plan: LinePlan) -> float:
     """Return how far to the left of the line the stakes stand, metres."""
     return -sign_of(_staked(plan).hand) * plan.plan.layout.job.outward
-
-
-def of_arc(plan: LinePlan, point: Point) -> Point:
-    """Return a place of the line's frame in that of the staked arc: x along its chord from the drawn line's A, y away
-    from its center."""
-    run = plan.line.runs[plan.settled.said.at]
-    way, heading = point.minus(run.start.point), run.start.heading + run.turn / 2
-    ahead = Point(cos(heading), sin(heading))
-    return Point(way.dot(ahead), -sign_of(_staked(plan).hand) * ahead.cross(way))
 
 
 def _staked(plan: LinePlan) -> Bend:

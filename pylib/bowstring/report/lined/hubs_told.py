@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterator
 from itertools import pairwise
 
 from bowstring.forming.line.pieces import Bend
 from bowstring.report.forms.build_lined import LinedTable
-from bowstring.report.lined.hubs import LineHub, LineHubs, Reach
+from bowstring.report.lined.hubs import LineHub, LineHubs, Reach, Stray
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
@@ -33,30 +32,33 @@ def place_told(plan: LinePlan, hub: LineHub) -> str:
 def first_told(hubs: LineHubs) -> Iterator[str]:
     """Yield that hubs come before the dig, how far off most of them stand, and which don't; nothing where no mark is
     dug out. The same whichever arc is staked."""
-    reaches = Counter(hub.reach for hub in hubs.ends if hub.reach)
     if not hubs.ends:
         return
-    usual = reaches.most_common(1)[0][0] if reaches else hubs.reaches[0]
-    yield say("lined.hubs_first", off=reach_told(hubs.plan, usual))
-    others = [*_others(hubs, usual)]
-    if others:
-        yield say("lined.hubs_except", places="; ".join(others))
+    yield say("lined.hubs_first", off=reach_told(hubs.plan, hubs.most))
+    if hubs.strays:
+        yield say("lined.hubs_except", places="; ".join(_stray_told(hubs, stray) for stray in hubs.strays))
     for hub in hubs.ends:
         if hub.reach is None:
             yield say("lined.hubs_no_room", place=place_told(hubs.plan, hub))
 
 
-def _others(hubs: LineHubs, usual: Reach) -> Iterator[str]:
-    """The arcs, and the ends of pieces, whose hubs stand otherwise, each with how far off."""
-    for number, piece in enumerate(hubs.plan.line.pieces):
-        if isinstance(piece, Bend) and hubs.arc_reach(number) != usual:
-            place, reach = name_of(hubs.plan, number + 1), hubs.arc_reach(number)
-            off = reach_told(hubs.plan, reach) if reach else say("lined.hub_none")
-            yield say("lined.hub_off", place=place, off=off)
-    for hub in hubs.ends:
-        if hub.reach not in (None, usual, hubs.own_reach(hub)):
-            assert hub.reach is not None
-            yield say("lined.hub_off", place=place_told(hubs.plan, hub), off=reach_told(hubs.plan, hub.reach))
+def _stray_told(hubs: LineHubs, stray: Stray) -> str:
+    """An arc, or an end of a piece, whose hubs stand otherwise, with how far off; of an arc that begins behind another
+    one the hub at its A, too, which is square to that one."""
+    plan, place = hubs.plan, stray_place(hubs, stray)
+    off = _reach(plan, stray.reach)
+    if stray.number is None or stray.hub is None:
+        return say("lined.hub_off", place=place, off=off)
+    piece = name_of(plan, stray.hub.mark.square + 1)
+    return say("lined.hub_off_but", place=place, off=off, other=_reach(plan, stray.hub.reach), piece=piece)
+
+
+def stray_place(hubs: LineHubs, stray: Stray) -> str:
+    """Return whose hubs stand otherwise: an arc's, or those of a place."""
+    if stray.number is not None:
+        return name_of(hubs.plan, stray.number + 1)
+    assert stray.hub is not None
+    return place_told(hubs.plan, stray.hub)
 
 
 def set_told(hubs: LineHubs) -> Iterator[str]:
@@ -92,11 +94,11 @@ def table_of_hubs(hubs: LineHubs) -> Iterator[LinedTable]:
     for hub, after in pairwise([*hubs.ends, None]):
         assert hub is not None
         apart = hubs.apart(hub, after) if after else None
-        off = [] if hubs.alike else [_reach(plan, hub)]
+        off = [] if hubs.alike else [_reach(plan, hub.reach)]
         rows.append([place_told(plan, hub), *off, tape.show(apart) if apart else say("lined.hub_no_tape")])
     heads = [say(f"lined.head_{what}") for what in (["where", "next"] if hubs.alike else ["where", "hub", "next"])]
     yield {"key": "hubs", "title": say("lined.hubs_table"), "heads": heads, "rows": rows}
 
 
-def _reach(plan: LinePlan, hub: LineHub) -> str:
-    return say("lined.hub_none") if hub.reach is None else reach_told(plan, hub.reach)
+def _reach(plan: LinePlan, reach: Reach | None) -> str:
+    return say("lined.hub_none") if reach is None else reach_told(plan, reach)

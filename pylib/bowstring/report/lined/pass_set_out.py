@@ -3,20 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
 
-from bowstring.forming.line.pieces import Hand, sign_of
+from bowstring.forming.line.pieces import OTHER, Hand, sign_of
 from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.line.tops import HANDS
-from bowstring.geometry.plane import distance
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, marks_of
 from bowstring.report.forming.edge_stick import LONG, alike_of, report_bays
 from bowstring.report.forming.pass_card import Value, pass_card
 from bowstring.report.forms.cards import CardRight, CardRow
 from bowstring.report.lined.dig import inners
+from bowstring.report.lined.hub_reads import reads_of
 from bowstring.report.lined.hubs import LineHub, LineHubs, Reach
-from bowstring.report.lined.hubs_told import arcs_told, place_told, reach_told
+from bowstring.report.lined.hubs_told import arcs_told, place_told, reach_told, stray_place
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
@@ -42,26 +41,13 @@ def hubs_card(hubs: LineHubs) -> CardRow:
     notes = [*_otherwise(hubs), *_free(hubs)]
     text = say("forming.hubs" if hubs.of_arc else "forming.hubs_ends")
     drawn = [("stake", f"hub_{DRAWN[hand]}", 1)]
-    card = pass_card("hubs", text, values, numbers, _reads(hubs), notes, drawn)
+    card = pass_card("hubs", text, values, numbers, reads_of(hubs), notes, drawn)
     return {**card, "where": name_of(plan, hubs.staked + 1)}
 
 
 def _reaches(found: list[LineHub]) -> Iterator[Value]:
     for hub in found:
         yield from hub.reach or ("none",)
-
-
-def _reads(hubs: LineHubs) -> CardRight | None:
-    """What each hub reads to the stakes before and after its own, where that is one number."""
-    found = hubs.of_arc
-    if hubs.plan.plan.layout.job.got or any(hub.reach != hubs.usual for hub in found):
-        return None
-    read = set()
-    for one, other in pairwise(found):
-        for hub, mark in ((one, other.mark), (other, one.mark)):
-            if hub.point is not None:
-                read.add(hubs.plan.tape.show(distance(hub.point, mark.pose.point)))
-    return {"text": say("forming.right.hubs"), "shown": read.pop(), "more": ""} if len(read) == 1 else None
 
 
 def _otherwise(hubs: LineHubs) -> Iterator[str]:
@@ -112,50 +98,89 @@ def _off(hubs: LineHubs, hand: Hand) -> float:
 
 
 def line_card(hubs: LineHubs) -> CardRow:
-    """Return the card that sets the line again and both edges from it."""
-    plan = hubs.plan
-    alike = hubs.alike
-    values = [*line_values(hubs), *(alike or ())]
-    strays = any(hub.reach != alike for hub in hubs.of_arc)
-    notes = [say("forming.note.strings")] if any(piece.turn == 0 for piece in plan.line.pieces) else []
-    notes += [say("forming.note.hubs_listed")] if has_hubs(hubs) and (strays or not alike) else []
+    """Return the card that sets the line again and both edges from it: of all arcs' hubs, whichever is staked."""
+    plan, there = hubs.plan, has_hubs(hubs)
+    values = [*line_values(hubs), *_stand(hubs)]
+    notes = [*_back_else(hubs)] if there else []
+    notes += [say("forming.note.strings")] if any(piece.turn == 0 for piece in plan.line.pieces) else []
     notes += [say("forming.note.level")] if any(plan.plan.layout.slope) else []
     notes += [say("forming.note.got")] if plan.plan.layout.job.got else []
     if hubs.aside:
-        text, numbers, drawn = _from_aside(hubs, alike)
+        text, numbers, drawn = _from_aside(hubs)
     else:
         text = say("forming.line_both" if plan.edge == CENTER else "forming.line_other")
-        numbers, drawn = _gauged(hubs, alike)
+        numbers, drawn = _gauged(hubs)
     if not hubs.aside and max(abs(_off(hubs, hand)) for hand in HANDS) > LONG[plan.plan.layout.job.tape.feet]:
         notes.append(say("forming.note.long_stick"))
     return pass_card("line", text, values, numbers, _diagonals(plan), notes, drawn)
 
 
-def _gauged(hubs: LineHubs, alike: Reach | None) -> tuple[Numbers, Drawn]:
+def _stand(hubs: LineHubs) -> Iterator[Value]:
+    """Where all hubs stand, as numbers."""
+    if hubs.alike or not hubs.ends:
+        yield from hubs.alike or ()
+        return
+    yield from hubs.most
+    for stray in hubs.strays:
+        yield from ("end" if stray.number is None else str(stray.number), *(stray.reach or ("none",)))
+        yield from _reaches([stray.hub] if stray.hub else [])
+
+
+def _back_else(hubs: LineHubs) -> Iterator[str]:
+    """How far it is back from the hubs that don't stand where most of the line's do."""
+    for stray in hubs.strays:
+        place = stray_place(hubs, stray)
+        if stray.reach is None:
+            yield say("forming.note.back_own", place=place)
+        elif stray.number is None or stray.hub is None or stray.hub.reach is None:
+            yield say("forming.note.back_else", place=place, back=_back(hubs, stray.reach))
+        else:
+            first = _back(hubs, stray.hub.reach)
+            yield say("forming.note.back_else_a", place=place, back=_back(hubs, stray.reach), first=first)
+    for hub in hubs.ends:
+        if hub.reach is None:
+            yield say("forming.note.back_none", place=place_told(hubs.plan, hub))
+    inner = [hub for hub in hubs.of_arc if not hub.mark.is_end]
+    if hubs.arc_reach(hubs.staked) and any(hub.reach != hubs.usual for hub in inner):
+        yield say("forming.note.hubs_listed")
+
+
+def _back(hubs: LineHubs, reach: Reach) -> str:
+    """How far it is from a hub back to the stakes' line, and which way; of stakes beside the slab to both edges."""
+    hand, off = reach
+    if not hubs.aside:
+        return say(f"forming.note.back_{OTHER[hand]}", size=hubs.plan.tape.show_whole(off))
+    left, right = (_to_edge(hubs, edge, reach) for edge in HANDS)
+    return say("forming.note.back_edges", left=left, right=right)
+
+
+def _to_edge(hubs: LineHubs, edge: Hand, reach: Reach) -> str:
+    hand, off = reach
+    return hubs.plan.tape.show(abs(_off(hubs, edge) - sign_of(hand) * off))
+
+
+def _gauged(hubs: LineHubs) -> tuple[Numbers, Drawn]:
     """Back from the hubs to the line, and each edge that isn't the line by the stick."""
     tape, numbers, drawn = hubs.plan.tape, Numbers(), Drawn()
-    if alike:
-        numbers.append((say("forming.label.hub_back"), tape.show_whole(alike[1])))
-        drawn.append((f"hub_{DRAWN[alike[0]]}", "stake", 1))
+    if has_hubs(hubs):
+        hand, off = hubs.most
+        label = "hub_back" if hubs.alike else f"hub_back_{OTHER[hand]}"
+        numbers.append((say(f"forming.label.{label}"), tape.show_whole(off)))
+        drawn.append((f"hub_{DRAWN[hand]}", "stake", 1))
     offs = {hand: abs(_off(hubs, hand)) for hand in HANDS}
     numbers.append((say("forming.label.stick_line"), tape.show(max(offs.values()))))
     drawn += [("stake", DRAWN[hand], len(numbers)) for hand in HANDS if offs[hand]]
     return numbers, drawn
 
 
-def _from_aside(hubs: LineHubs, alike: Reach | None) -> tuple[str, Numbers, Drawn]:
+def _from_aside(hubs: LineHubs) -> tuple[str, Numbers, Drawn]:
     """To both edges, from the hubs or from stakes that stand clear of the dig."""
-    start, at = "stakes", 0.0
-    if has_hubs(hubs) and alike:
-        start, at = "hubs", sign_of(alike[0]) * alike[1]
-    elif has_hubs(hubs):
-        return say("forming.line_hubs"), [], []
-    numbers, drawn = Numbers(), Drawn()
-    for disc, hand in enumerate(HANDS, 1):
-        far = hubs.plan.tape.show(abs(_off(hubs, hand) - at))
-        numbers.append((say(f"forming.label.{start}_{hand}"), far))
-        drawn.append((f"hub_{DRAWN[alike[0]]}" if start == "hubs" and alike else "stake", DRAWN[hand], disc))
-    return say(f"forming.line_{start}"), numbers, drawn
+    there, most, numbers, drawn = has_hubs(hubs), hubs.most, Numbers(), Drawn()
+    for disc, edge in enumerate(HANDS, 1):
+        far = _to_edge(hubs, edge, most) if there else hubs.plan.tape.show(abs(_off(hubs, edge)))
+        numbers.append((say(f"forming.label.{'hubs' if there else 'stakes'}_{edge}"), far))
+        drawn.append((f"hub_{DRAWN[most[0]]}" if there else "stake", DRAWN[edge], disc))
+    return say(f"forming.line_{'hubs' if there else 'stakes'}"), numbers, drawn
 
 
 def _diagonals(plan: LinePlan) -> CardRight | None:

@@ -2,39 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from typing import NamedTuple
-
 from bowstring.forming.line.outline import dig_of, outlines_of
-from bowstring.forming.line.pieces import Bend
 from bowstring.forming.outline import stands_in, stands_near
-from bowstring.geometry.plane import Point, distance, left_of
-from bowstring.job.line import ArcSaid
 from bowstring.job.obstacles import Obstacle
 from bowstring.report.forming.edge_lines import dug_past
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.standing import CONCRETE, DIG
 from bowstring.report.forms.build_lined import LinedStanding
+from bowstring.report.lined.ground import things_along
 from bowstring.report.lined.line import cautions_of_line
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
 
 
-class _Thing(NamedTuple):
-    """Something in the way, its corners in the line's frame."""
-
-    what: Obstacle
-    outline: list[Point]
-
-
 def standing_along(plan: LinePlan) -> list[LinedStanding]:
-    """Return a row for each thing that stands in the concrete or else in the dig; none before there is a slab.
-
-    What is in the way is said of one arc, in the frame of its stakes: of the one that is staked, and of the others as
-    it was said while they were.
-    """
+    """Return a row for each thing that stands in the concrete or else in the dig; none before there is a slab."""
     slab = plan.slab
-    things = [] if slab is None else [*_things(plan)]
+    things = [] if slab is None else things_along(plan)
     if slab is None or not things:
         return []
     past, concrete = dug_past(plan.plan), outlines_of(slab)
@@ -50,7 +34,7 @@ def standing_along(plan: LinePlan) -> list[LinedStanding]:
             near = dug is None and any(stands_near(thing.outline, outline, past) for outline in concrete)
             where = DIG if near else ""
         if where:
-            rows.setdefault((thing.what.name, where), _row(plan, thing, where))
+            rows.setdefault((thing.name, where), _row(plan, thing, where))
     return [*rows.values()]
 
 
@@ -59,54 +43,12 @@ def cautions_along(plan: LinePlan) -> list[str]:
     return [*cautions_of_line(plan), *(row["text"] for row in standing_along(plan))]
 
 
-def _row(plan: LinePlan, thing: _Thing, where: str) -> LinedStanding:
+def _row(plan: LinePlan, thing: Obstacle, where: str) -> LinedStanding:
     what = "wall" if where == CONCRETE and is_wall(plan.plan) else where
     return {
-        "name": thing.what.name,
+        "name": thing.name,
         "where": where,
-        "stops": "tape" if thing.what.stops_tape else "feet",
-        "text": say(f"edges.in_the_{what}", what=thing.what.name),
+        "stops": "tape" if thing.stops_tape else "feet",
+        "text": say(f"edges.in_the_{what}", what=thing.name),
         "outline": [{"x": corner.x, "y": corner.y} for corner in thing.outline],
     }
-
-
-def _things(plan: LinePlan) -> Iterator[_Thing]:
-    """What is in the way of each arc, in the line's frame."""
-    job, said = plan.plan.layout.job, plan.settled.said
-    for number, piece in enumerate(said.pieces):
-        if not isinstance(piece, ArcSaid):
-            continue
-        ground = job.site.obstacles if number == said.at else piece.ground
-        frame = _Frame.of(plan, number) if ground else None
-        if frame:
-            yield from (_Thing(one, [frame.place(corner) for corner in one.outline]) for one in ground)
-
-
-class _Frame(NamedTuple):
-    """The frame of an arc's stakes in that of the line: A, toward B, and toward the side of the arc's middle."""
-
-    start: Point
-    toward: Point
-    bulge: Point
-
-    @classmethod
-    def of(cls, plan: LinePlan, number: int) -> _Frame | None:
-        """That of a piece's arc; a row of stakes stands on one hand of the line all along."""
-        run, own = plan.line.runs[number], plan.line.runs[plan.settled.said.at]
-        piece, job = plan.line.pieces[number], plan.plan.layout.job
-        if not isinstance(piece, Bend):
-            return None
-        left = -job.outward if own.curvature > 0 else job.outward  # away from the center of a left turn is to the right
-        try:
-            staked = run.aside(left)
-        except ValueError:
-            return None
-        start, end = staked.start.point, staked.end.point
-        far = distance(start, end)
-        toward = Point((end.x - start.x) / far, (end.y - start.y) / far) if far else staked.start.ahead
-        side = left_of(toward)
-        return cls(start, toward, side if run.curvature < 0 else Point(-side.x, -side.y))
-
-    def place(self, corner: Point) -> Point:
-        """Where a corner lies in the line's frame."""
-        return self.start.plus(self.toward, corner.x).plus(self.bulge, corner.y)

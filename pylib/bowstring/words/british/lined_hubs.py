@@ -11,4 +11,6 @@ MESSAGES = {
     "lined.head_next": "To the next peg",
     "lined.hubs_arcs": "Stake every arc and set its pegs before anyone digs.",
     "lined.head_hub_to_hub": "Peg to peg",
+    "lined.head_hub_begins": "Peg where it begins",
+    "lined.hubs_read": "{piece}: from each peg the next stake reads *{shown}*.",
 }

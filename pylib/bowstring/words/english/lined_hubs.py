@@ -15,6 +15,9 @@ MESSAGES = {
     "lined.hub_no_tape": "-",
     "lined.hubs_except": "Except: {places}.",
     "lined.hub_off": "{place}, *{off}*",
+    "lined.hub_off_but": "{place}, *{off}* (its A: *{other}*, square to {piece})",
     "lined.hubs_arcs": "Stake every arc and set its hubs before anyone digs.",
     "lined.head_hub_to_hub": "Hub to hub",
+    "lined.head_hub_begins": "Hub where it begins",
+    "lined.hubs_read": "{piece}: from each hub the next stake reads *{shown}*.",
 }

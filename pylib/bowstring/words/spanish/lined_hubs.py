@@ -17,6 +17,9 @@ MESSAGES = {
     "lined.hub_no_tape": "-",
     "lined.hubs_except": "Menos: {places}.",
     "lined.hub_off": "{place}, *{off}*",
+    "lined.hub_off_but": "{place}, *{off}* (su A: *{other}*, ~a escuadra~ con {piece})",
     "lined.hubs_arcs": "Trace todos los ~arcos~ y clave sus ~trompos~ antes de excavar.",
     "lined.head_hub_to_hub": "Entre ~trompos~",
+    "lined.head_hub_begins": "~Trompo~ donde empieza",
+    "lined.hubs_read": "{piece}: de cada ~trompo~ a la ~estaca~ de junto, *{shown}*.",
 }
