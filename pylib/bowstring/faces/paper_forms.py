@@ -196,6 +196,8 @@ def _told(edges: EdgesPart, boards: BoardsPart | None, deep: DeepPart | None) ->
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else each or edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
     told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
+    if edges["stick"] is not None:
+        told += edges["form"][1:]  # how far off its stakes stand is drawn; what comes out first isn't
     told += [_dig(edges, deep)]
     if boards is None:
         return told

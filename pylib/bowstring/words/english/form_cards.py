@@ -112,6 +112,8 @@ MESSAGES = {
     "forming.note.no_curve": "Curve: no stakes until Build settles what bends there.",
     "forming.note.straight_cut": "Straight forms: {board}, cut as under Build.",
     "forming.note.low": "Keep their tops below the board's.",
+    "forming.note.pull_pin": "Pull each pin first: the board's face goes where its center was.",
+    "forming.note.pull_marked": "Pull each layout stake first: the board's face goes where its mark was.",
     "forming.note.splices_outside": "Outer splices, from A: {places}",
     "forming.note.splices_inside": "Inner splices, from A: {places}",
     "forming.note.splices_outside_more": "Outer splices, from A: {places}; {count} more under Build",

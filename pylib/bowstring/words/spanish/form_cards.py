@@ -114,6 +114,8 @@ MESSAGES = {
     "forming.note.no_curve": "Curva: sin ~estacas~ hasta resolver en Obra qué se dobla.",
     "forming.note.straight_cut": "~Formas~ rectas: {board}, cortes en Obra.",
     "forming.note.low": "Deje sus cabezas abajo del canto de la ~tabla~.",
+    "forming.note.pull_pin": "Antes saque cada ~estaca de acero~: la cara va donde estaba su ~centro~.",
+    "forming.note.pull_marked": "Antes saque cada ~estaca~ de ~trazo~: la cara va donde estaba su marca.",
     "forming.note.splices_outside": "Empalmes por fuera, desde A: {places}",
     "forming.note.splices_inside": "Empalmes por dentro, desde A: {places}",
     "forming.note.splices_outside_more": "Empalmes por fuera, desde A: {places}; {count} más en Obra",
