@@ -144,8 +144,8 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     key = "tapers" if edges["far_width"] is not None else edges["edge"]
     pour = pour_of(answer)
     thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
-    if pour and pour["deep"]["apron_shown"]:
-        thick.append(say("deep.on_paper", apron=pour["deep"]["apron_shown"]))
+    if pour and pour["deep"]["apron_paper"]:
+        thick.append(pour["deep"]["apron_paper"])
     lies = say(f"forms.slab_{key}", **values)
     if edges["sides"] is not None:
         which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"

@@ -99,6 +99,7 @@ MESSAGES = {
     "forming.note.tapers": "The width changes: each stake's own is under Build.",
     "forming.note.no_base": "No base is given: ask how deep to dig.",
     "forming.note.apron": "Apron, {stretch} of outer form: dig {deep} down. The base steps.",
+    "forming.note.apron_inner": "On the inner form: {stretch}.",
     "forming.note.apron_base": "There the base is {deep} down.",
     "forming.note.apron_joints": "Apron: a joint at each end; joints in it {depth} deep.",
     "forming.note.edges": "Along both forms, {wide} wide: {deep} down.",

@@ -72,7 +72,7 @@ MESSAGES = {
         "Atornille la ~tabla~, marque en su canto de arriba cada ~estaca~ de ~trazo~ y saque la ~estaca~."
     ),
     "edges.form_pull_pin": (
-        "Saque cada ~estaca de acero~ al llegar la ~tabla~: su cara va donde estaba el ~centro~. Marque el lugar arriba."
+        "Saque cada ~estaca de acero~ al llegar la ~tabla~: la cara va donde estaba su ~centro~. Márquelo arriba."
     ),
     "edges.form_pull_marked": (
         "Saque cada ~estaca~ de ~trazo~ al llegar la ~tabla~: su cara va donde estaba la marca. Marque el lugar arriba."

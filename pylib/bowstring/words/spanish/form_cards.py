@@ -101,6 +101,7 @@ MESSAGES = {
     "forming.note.tapers": "El ancho cambia: el de cada ~estaca~ está en Obra.",
     "forming.note.no_base": "No se dio base: pregunte qué tan hondo se excava.",
     "forming.note.apron": "Tramo grueso, {stretch} por la ~forma~ exterior: {deep} abajo.",
+    "forming.note.apron_inner": "Por la ~forma~ interior: {stretch}.",
     "forming.note.apron_base": "Ahí la base queda {deep} abajo.",
     "forming.note.apron_joints": "Tramo grueso: ~junta~ en cada extremo; las de adentro, {depth} de hondo.",
     "forming.note.edges": "A lo largo de las dos ~formas~, {wide} de ancho: {deep} abajo.",
