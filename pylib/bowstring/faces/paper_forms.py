@@ -95,7 +95,9 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
 
 
 def _joints_stop(joints: JointsPart | None) -> list[str]:
-    return [f"*{joints['stop']}*"] if joints and joints["stop"] else []
+    """What stops the joints, or what is wrong with them."""
+    told = (joints["stop"] or joints["warned"]) if joints else ""
+    return [f"*{told}*"] if told else []
 
 
 def _plan(answer: Answer, edges: EdgesPart, fit: Fitted) -> str:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import re
+from html import unescape
 from typing import Any
 
 import pytest
 
 from bowstring import answering
+from bowstring.faces.paper_forms import forms_sides
 from bowstring.page.fields import fields_of_job, job_of_fields
 
 INNER: dict[str, Any] = {
@@ -61,3 +64,23 @@ def test_the_form_keeps_which_line_and_an_older_job_stays_along_the_outer_form()
     del fields["slab-apron-along"]
     assert "along" not in job_of_fields(fields)["slab"]["apron"]
     assert "slab" not in job_of_fields({"arc-radius": "62 ft", "arc-chord": "48 ft", "slab-apron-along": "line"})
+
+
+@pytest.mark.parametrize("width", ["5 ft", "6 ft"])
+def test_panels_too_short_for_their_width_are_told_what_cures_them(width: str) -> None:
+    """At 5 ft wide all is right. At 6 ft the first 17 ft of outer form are 4 panels of 4.25 ft, 4.25 * 72.5 / 78.5 =
+    3.925 ft inside: 6 / 3.925 = 1.53, over the 1.5 of ACI 302.1R, as it is quoted. Three of 5.67 ft are right."""
+    slab = {**INNER["slab"], "apron": {"from": "17 ft", "to": "31 ft", "thickness": "6 in"}}
+    joints = answering({**INNER, "width": width, "slab": slab, "joints": {"every": "5 ft"}})["joints"]  # type: ignore[arg-type]
+    assert joints is not None
+    if width == "5 ft":
+        assert joints["warned"] == "" and joints["ratio"] <= 1.5
+        return
+    assert joints["warned"].startswith("Panels 1 to 4 are 1.53 to 1, over 1.5: too short for the width.")
+    assert joints["warned"] in joints["lines"] and "too near" not in " ".join(joints["lines"])
+    count = int(joints["warned"].split(". ")[1].split()[0])
+    cured = answering({**INNER, "width": width, "slab": slab, "joints": {"panels": count}})["joints"]  # type: ignore[arg-type]
+    assert cured is not None and cured["ratio"] <= 1.5 and cured["warned"] == ""
+    answer = answering({**INNER, "width": width, "slab": slab, "joints": {"every": "5 ft"}})  # type: ignore[arg-type]
+    paper = " ".join(unescape(re.sub("<[^>]+>", " ", forms_sides(answer, ""))).split())
+    assert joints["warned"].replace(" ", "") in paper.replace(" ", "")

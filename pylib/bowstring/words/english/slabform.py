@@ -32,7 +32,7 @@ MESSAGES = {
     "form.edge.right": "Your line is the right edge, walking from A to B",
     "form.edge.none": "Leave it open",
     "form.slab_fills": "What is it?",
-    "form.slab_fills.none": "A band along the curve",
+    "form.slab_fills.none": "A walk, curb or strip along the curve",
     "form.slab_fills.yes": "A pad: inside the curve, straight sides if any",
     "form.slab_sides": "Straight sides",
     "form.slab_sides.help": "How far they run back from A and B, square to the string. Blank: none.",

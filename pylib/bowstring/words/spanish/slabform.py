@@ -36,7 +36,7 @@ MESSAGES = {
     "form.edge.right": "Su línea es el borde derecho, caminando de A a B",
     "form.edge.none": "Dejarlo sin contestar",
     "form.slab_fills": "¿Qué es?",
-    "form.slab_fills.none": "Una franja a lo largo de la curva",
+    "form.slab_fills.none": "Una acera, un cordón o una franja a lo largo de la curva",
     "form.slab_fills.yes": "Losa llena: adentro de la curva, con lados rectos si los hay",
     "form.slab_sides": "Lados rectos",
     "form.slab_sides.help": "Cuánto van hacia atrás desde A y B, ~a escuadra~ con el ~hilo~. Vacío: no hay.",
