@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from itertools import pairwise
+from math import hypot
 from typing import NamedTuple
 
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.stakes import StakeRow
 from bowstring.report.own import is_advised, is_own
 from bowstring.sheet import outline
 from bowstring.sheet.blocks import Table
@@ -143,7 +146,28 @@ def _by_hand(answer: Answer) -> Told | None:
 
 def _stakes(answer: Answer) -> Told:
     count = sum(stake["level"] > 0 for stake in answer["stakes"])
-    return Told(say("why.stakes.told", count=count, gap=answer["gap"]["shown"]))
+    for key, gaps in (("apart", _gaps(answer)), ("along", _along(answer))):
+        if len({*gaps}) == 1 and key == "apart":
+            return Told(say("why.stakes.told", count=count, gap=gaps[0]))
+        if len(gaps) > 3 and len({*gaps[1:-1]}) == 1:
+            ends = ", ".join(dict.fromkeys((gaps[0], gaps[-1])))
+            return Told(say(f"why.stakes.{key}", count=count, gap=gaps[1], ends=ends))
+    return Told(say("why.stakes.up_to", count=count, gap=answer["gap"]["shown"]))
+
+
+def _gaps(answer: Answer) -> list[str]:
+    """What each stake is from the next, straight across, from A to B, as it is shown."""
+    apart = (hypot(after["x"] - one["x"], after["y"] - one["y"]) for one, after in _neighbors(answer))
+    return [tape_of(answer).show(gap) for gap in apart]
+
+
+def _along(answer: Answer) -> list[str]:
+    """The same along the string from A to B."""
+    return [tape_of(answer).show(after["x"] - one["x"]) for one, after in _neighbors(answer)]
+
+
+def _neighbors(answer: Answer) -> Iterator[tuple[StakeRow, StakeRow]]:
+    return pairwise(sorted(answer["stakes"], key=lambda stake: stake["along"]))
 
 
 def _on_line(answer: Answer) -> Told:

@@ -95,7 +95,9 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
 
 
 def _joints_stop(joints: JointsPart | None) -> list[str]:
-    return [f"*{joints['stop']}*"] if joints and joints["stop"] else []
+    """What stops the joints, or what is wrong with them."""
+    told = (joints["stop"] or joints["warned"]) if joints else ""
+    return [f"*{told}*"] if told else []
 
 
 def _plan(answer: Answer, edges: EdgesPart, fit: Fitted) -> str:
@@ -144,8 +146,8 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     key = "tapers" if edges["far_width"] is not None else edges["edge"]
     pour = pour_of(answer)
     thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
-    if pour and pour["deep"]["apron_shown"]:
-        thick.append(say("deep.on_paper", apron=pour["deep"]["apron_shown"]))
+    if pour and pour["deep"]["apron_paper"]:
+        thick.append(pour["deep"]["apron_paper"])
     lies = say(f"forms.slab_{key}", **values)
     if edges["sides"] is not None:
         which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"
@@ -196,6 +198,8 @@ def _told(edges: EdgesPart, boards: BoardsPart | None, deep: DeepPart | None) ->
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else each or edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
     told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
+    if edges["stick"] is not None:
+        told += edges["form"][1:]  # how far off its stakes stand is drawn; what comes out first isn't
     told += [_dig(edges, deep)]
     if boards is None:
         return told

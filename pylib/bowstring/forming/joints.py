@@ -128,6 +128,18 @@ class Panels:
         worst = next(panel for panel, one in enumerate(ratios) if one >= max(ratios) * (1 - float(NEAR)))
         return worst + 1 if self.even and outside[worst] < max(outside) * (1 - float(NEAR)) else 0
 
+    @property
+    def odd_run(self) -> tuple[int, int]:
+        """The numbers of the first and the last of the panels in a row as long as the odd one; zeros where none is."""
+        if not self.odd:
+            return 0, 0
+        angles, first, last = _parts(self.shares), self.odd - 1, self.odd - 1
+        while first and abs(angles[first - 1] - angles[first]) <= float(NEAR):
+            first -= 1
+        while last + 1 < len(angles) and abs(angles[last + 1] - angles[last]) <= float(NEAR):
+            last += 1
+        return first + 1, last + 1
+
     def outside_marks(self) -> tuple[float, ...]:
         """Return where the joints stand along the outer form, metres from its start."""
         return self.outer[:-1]

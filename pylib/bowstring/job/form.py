@@ -8,7 +8,7 @@ Without ``from __future__ import annotations``, as the answer's forms are.
 """
 
 from collections.abc import Mapping, Sequence
-from typing import TypedDict, final
+from typing import NotRequired, TypedDict, final
 
 Size = float | str
 """A length, an angle or a number, as it is typed."""
@@ -168,8 +168,9 @@ class ControlForm(TypedDict, total=False):
     axes: str
 
 
-# Where a slab is thicker across its whole width, along the outer form from A, or along the line; how thick it is there.
-ApronForm = TypedDict("ApronForm", {"from": Size, "to": Size, "thickness": Size})
+# Where a slab is thicker across its whole width, from A along the outer form or, with ``along`` "line", along the
+# drawing's line, as it always is along a line of several pieces; how thick it is there.
+ApronForm = TypedDict("ApronForm", {"from": Size, "to": Size, "thickness": Size, "along": NotRequired[str]})
 
 
 @final

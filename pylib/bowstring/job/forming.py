@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
-from bowstring.job.terms import BACKS, BOARD_LEVELS, DEEPEST_SLAB, EDGES, POURED, SLAB_KEYS
+from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, DEEPEST_SLAB, EDGES, POURED, SLAB_KEYS
 from bowstring.units.slopes import STEEPEST
 
 KEYS = SLAB_KEYS
@@ -33,11 +33,13 @@ MOST_PANELS = 500
 @dataclass(frozen=True)
 class ApronSaid:
     """A stretch where the slab is thicker, as where a driveway crosses: from where to where along the outer form from
-    A, or along a line of several pieces, and how thick; metres."""
+    A, or along a line of several pieces, and how thick; metres. ``on_line``: along the drawing's line instead, where a
+    wider slab leaves it in its place on the ground."""
 
     start: float
     end: float
     thickness: float
+    on_line: bool = False
 
 
 @dataclass(frozen=True)
@@ -225,7 +227,7 @@ def _slab(reader: Reader) -> SlabSaid:
 
 def _apron(slab: Reader, thickness: float | None) -> ApronSaid | None:
     """Return where the slab is thicker; raises ``BadJob`` where that isn't a stretch, or it isn't thicker there."""
-    apron = slab.inside("apron", ("from", "to", "thickness"))
+    apron = slab.inside("apron", ("from", "to", "thickness", "along"))
     if apron is None:
         return None
     start, end = apron.length("from", zero=True), apron.length("to", zero=True)
@@ -238,7 +240,7 @@ def _apron(slab: Reader, thickness: float | None) -> ApronSaid | None:
         raise bad(apron.field("thickness"), "job.thick_slab", most=slab.tape.both(THICKEST))
     if thickness is not None and deep <= thickness:
         raise bad(apron.field("thickness"), "job.apron_thin", thickness=slab.tape.both(thickness))
-    return ApronSaid(start, end, deep)
+    return ApronSaid(start, end, deep, on_line=apron.choice("along", APRON_ALONG) is not None)
 
 
 def _depths(slab: Reader) -> tuple[DepthRead, ...]:

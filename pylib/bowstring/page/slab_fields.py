@@ -9,7 +9,7 @@ import re
 from collections.abc import Callable, Collection, Mapping, Sequence
 
 from bowstring.errors import BadJob, bad
-from bowstring.job.terms import BACKS, BOARD_LEVELS, POURED, SLAB_KEYS
+from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, POURED, SLAB_KEYS
 from bowstring.units.lengths import read_length
 
 Typed = Mapping[str, str]
@@ -34,6 +34,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("slab.edge_depth", "fine", "slab_edge_depth", ()),
     ("slab.footing_width", "fine", "slab_footing_width", ()),
     ("slab.footing_depth", "fine", "slab_footing_depth", ()),
+    ("slab.apron.along", "choice", "slab_apron_along", (*APRON_ALONG, "")),
     ("slab.apron.from", "zero", "slab_apron_from", ()),
     ("slab.apron.to", "length", "slab_apron_to", ()),
     ("slab.apron.thickness", "fine", "slab_apron_thickness", ()),
@@ -64,6 +65,8 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
 
 _OF_A_PAD = ("slab.sides", "slab.both_ends", "slab.back")
 """Only a slab that fills its curve has them."""
+
+_ALONG, _APRON = "slab.apron.along", ("from", "to", "thickness")
 
 OF_NO_WALL = ("slab.edge_width", "slab.edge_depth", "slab.apron.", "slab.depths")
 """How the places begin of what a slab has and no wall: not shown of one."""
@@ -112,6 +115,8 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
             continue  # left in its field by somebody who said a slab before
         if place == "slab.back" and ("slab-sides" not in typed or "slab-both_ends" in typed):
             continue  # or had a square end before
+        if place == _ALONG and not any(f"slab-apron-{end}" in typed for end in _APRON):
+            continue  # which line it would be along says no apron yet
         if key and name in typed:
             *groups, last = (group, *key.split("."))
             inside: dict[str, object] = job

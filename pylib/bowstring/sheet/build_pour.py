@@ -25,7 +25,7 @@ def pour(answer: Answer) -> Iterator[Block]:
     if part["deep"]["thin"]:
         yield Items([unstarred(text) for text in [*part["deep"]["thin"], part["deep"]["limit"]]], "caution")
     if part["deep"]["apron"]:
-        yield Paragraph(say("deep.on_paper", apron=part["deep"]["apron_shown"]))
+        yield Paragraph(part["deep"]["apron_paper"])
     more = [*part["deep"]["apron"], *part["deep"]["joints"], *part["deep"]["measured"]]
     if more:
         yield Items([unstarred(text) for text in more])

@@ -288,3 +288,7 @@ def test_the_joints_tops_stand_a_row_each_in_columns() -> None:
     line = [rows[place] for place in (0, 4, 8)]
     told = " ".join(f"{row['name']} {row['outside']['tight']} {row['inside']['tight']}" for row in line)
     assert told.replace(" ", "") in back.replace(" ", "")
+
+
+def test_the_front_says_that_pins_come_out_before_the_board() -> None:
+    assert sides(WALK)[0].count("the board's face goes where its center was") == 1

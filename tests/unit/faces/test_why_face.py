@@ -119,3 +119,15 @@ def test_no_two_folds_have_an_id_in_common() -> None:
             r'\bid="([^"]+)"', why_html(answer, FOLDS) + "".join(fold_html(answer, k) for k in keys_of(answer))
         )
         assert len(ids) == len(set(ids)), name
+
+
+def test_the_even_gap_of_the_stakes_is_told_apart_from_those_at_the_ends() -> None:
+    """Off a parallel string marks stand every 2 ft along it, from its middle; half the chord of 44.75 ft has ten of
+    them, and 2.375 ft (2' 4-1/2") are left at each end."""
+    job = {**SAID, "arc": {"radius": "72 ft 6 in", "chord": "44 ft 9 in"}}
+    told = conclusion(answering({**job, "method": "ordinates", "parallel": "6 ft"}), "stakes")  # type: ignore[arg-type]
+    assert told and told.text == "*21 stakes* every 2' 0\" along A-B; ends 2' 4-1/2\"."
+    halved = conclusion(answering({**job, "method": "halving", "levels": 3}), "stakes")  # type: ignore[arg-type]
+    assert halved and halved.text == "Along A to B and square off. *7 stakes*, 5' 8-1/4\" apart."  # 2 R sin(theta/16)
+    by_offset = conclusion(answering({**job, "method": "tangent"}), "stakes")  # type: ignore[arg-type]
+    assert by_offset and "up to" in by_offset.text  # no two gaps of neighbors are alike

@@ -62,7 +62,7 @@ def test_an_aprons_order_by_hand() -> None:
     assert part["volume"] / YARD == pytest.approx(AREA / 3 / 27 + more, rel=1e-9)
     assert round(part["with_waste"] / YARD, 4) == 3.4732 and part["number"] == "3-1/2"
     assert part["why"].startswith('236.5 ft² at 4", apron 6", is 3.22 yd³')
-    assert part["deep"]["apron_shown"] == '6" thick from 12\' 0" to 22\' 0"'
+    assert part["deep"]["apron_shown"] == '6" thick from 12\' 0" to 22\' 0" on the outer form'
     assert any('48.0 ft², 6" thick: *0.30 yd³* more' in line for line in part["deep"]["apron"])
     assert part["per_panel"] is None and "as the depth changes" in " ".join(part["lines"])
 

@@ -278,3 +278,27 @@ def test_the_far_corners_have_a_card_before_the_dig_and_no_step_pulls_what_prove
     far = cards_of(FAR_PAD)["corners"]["notes"]
     assert "From the concrete's corners, not your stakes." in far and not any("dig" in note for note in far)
     assert "corners" not in cards_of(FILL)
+
+
+@pytest.mark.parametrize(
+    ("changes", "said"),
+    [
+        ({}, "Pull each pin first: the board's face goes where its center was."),
+        ({"driven": "marked"}, "Pull each layout stake first: the board's face goes where its mark was."),
+        ({"driven": "hub"}, ""),  # its top is nearly flush
+        ({"driven": "board"}, ""),
+        ({"offset": "1 ft", "toward": "outside"}, ""),  # the boards go elsewhere
+        ({"drawn_to": "centre", "edge": "centre"}, ""),
+    ],
+)
+def test_what_stands_in_the_boards_place_is_pulled_first(changes: dict[str, Any], said: str) -> None:
+    """Half a pin that is centered on the line stands where the board's face goes: common practice, no source."""
+    for job in (WALK, FILL) if "edge" not in changes else (WALK,):
+        cards = {card["kind"]: card for card in told({**job, **changes})["form_cards"]}
+        notes = [note for note in cards["form_boards"]["notes"] if note.startswith("Pull each")]
+        assert notes == [said] * bool(said)
+        edges = told({**job, **changes})["edges"]
+        assert edges is not None
+        forms = [text for text in edges["form"] if text.startswith(("Pull each", "Screw the board"))]
+        if said:
+            assert len(forms) == 1 and forms[0].endswith("was. Mark the place on top.")

@@ -64,6 +64,48 @@ def stretch_told(plan: Plan) -> str:
     return say("deep.stretch", first=tape.show_running(apron.start), last=tape.show_running(apron.end))
 
 
+def both_told(plan: Plan) -> Iterator[str]:
+    """Yield where the apron is on both forms, and along what it is given; nothing of one along several pieces."""
+    apron, slab, tape = plan.said.slab.apron, slab_of(plan), plan.tape
+    if apron is None or slab is None or deep_of(plan, along_arc(slab)) is None:
+        return
+    places = along_arc(slab)
+    shares = [places.share(at) for at in (apron.start, apron.end)]
+    first, last = (tape.show_running(along(slab, "inside", share)) for share in shares)
+    outer = {"outer_first": tape.show_running(apron.start), "outer_last": tape.show_running(apron.end)}
+    yield say("deep.on_both", first=first, last=last, **outer)
+    if apron.on_line:
+        first, last = (tape.show_running(share * plan.line.arc_length) for share in shares)
+        yield say("deep.on_line", first=first, last=last)
+    elif plan.edge != "outside":
+        yield say("deep.on_outer")
+
+
+def paper_told(plan: Plan) -> str:
+    """Return how thick the apron is and where on both forms, as short as paper has room for; empty without one."""
+    apron, ends, tape = plan.said.slab.apron, _inner_ends(plan), plan.tape
+    if apron is None or not ends:
+        return ""
+    outer = say("forming.from_to", first=tape.show_running(apron.start), last=tape.show_running(apron.end))
+    inner = say("forming.from_to", first=ends[0], last=ends[1])
+    return say("deep.on_paper", depth=thick(plan.tape, apron.thickness), outer=outer, inner=inner)
+
+
+def inner_told(plan: Plan) -> str:
+    """Return from where to where the apron is along the inner form, short; empty where there is none."""
+    ends = _inner_ends(plan)
+    return say("deep.stretch", first=ends[0], last=ends[1]) if ends else ""
+
+
+def _inner_ends(plan: Plan) -> list[str]:
+    """The apron's ends along the inner form, as they are shown; none where it can't be there."""
+    apron, slab, tape = plan.said.slab.apron, slab_of(plan), plan.tape
+    if apron is None or slab is None or deep_of(plan, along_arc(slab)) is None:
+        return []
+    places = along_arc(slab)
+    return [tape.show_running(along(slab, "inside", places.share(at))) for at in (apron.start, apron.end)]
+
+
 def deeper_by(plan: Plan) -> float:
     """Return how much deeper the base is under the apron, metres; 0 where there is none."""
     slab = plan.said.slab
@@ -96,6 +138,7 @@ def apron_lines(plan: Plan, pouring: Pouring, over_line: bool = False) -> list[s
     thickness = thick(tape, apron.thickness)
     return [
         dig_told(plan, over_line),
+        *(() if over_line else both_told(plan)),
         say("deep.step"),
         say("deep.apron_takes", depth=thickness, area=area_text(area, tape.feet), extra=extra),
         say("deep.apron_forms"),

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from bowstring.forming.slab import narrowed
 from bowstring.report.forming.apron import dig_told, ends_of
-from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_board import board_of, pull_told
 from bowstring.report.forming.edge_lines import footing_past, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_set import mark_name
@@ -161,7 +161,7 @@ def form_told(plan: Plan, marks: Marks) -> list[str]:
         return [say("walled.no_stakes")]
     if marks.yours not in (OUTSIDE, INSIDE):
         return [say("edges.form_behind", size=size, board=name)]
-    return [say(f"edges.form_{marks.yours}", size=size, board=name), say("edges.form_pull")]
+    return [say(f"edges.form_{marks.yours}", size=size, board=name), pull_told(plan)]
 
 
 def dug_out(plan: Plan, marks: Marks) -> bool:

@@ -7,7 +7,7 @@ from math import degrees, floor
 
 from bowstring.forming.joints import ISOLATION, LEAST_CORNER
 from bowstring.forming.pad import Filled, Pad
-from bowstring.report.forming.edge_board import straight_board_of
+from bowstring.report.forming.edge_board import pull_told, straight_board_of
 from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES
 from bowstring.report.forming.edge_stick import passes_of
@@ -171,7 +171,7 @@ def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:
     edge = next(line for line in lines if line["key"] == OUTSIDE)
     if edge["yours"]:
         yield edge_curve(plan)
-        yield say("edges.form_pull")
+        yield pull_told(plan)
     else:
         yield say("fill.form_off", off=edge["off_shown"])
         yield say("fill.corners_off")

@@ -100,6 +100,7 @@ def report_fill_joints(plan: Plan, filled: Filled) -> JointsPart:
         "stop": _stop(plan, jointing) if stopped else "",
         "taped": say(_taped(filled), longer=_longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
+        "warned": "",
         "cautions": [say("joints.silica")],
     }
 

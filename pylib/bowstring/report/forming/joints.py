@@ -10,7 +10,7 @@ from bowstring.forming.partly import turned
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.apron import ends_of, joints_told, missed
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of
+from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of, longer_panels
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_designed, is_wall, slab_of
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
@@ -50,6 +50,7 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "text": _text(plan, jointing),
         "conclusion": _conclusion(plan, jointing) if state != "stop" else "",
         "stop": _stop(plan, jointing) if state == "stop" else "",
+        "warned": warned(plan, jointing),
         "taped": say("joints.taped", longer=_longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
         "cautions": [] if is_wall(plan) else [say("joints.silica")],
@@ -241,7 +242,7 @@ def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     if is_wall(plan):
         return lines  # how long its panels are, and what they are isolated from, the drawing says
     if not is_band(plan):
-        lines.append(_shape(plan, jointing.chosen))
+        lines.append(_shape(plan, jointing))
     return [
         *lines,
         *joints_told(plan, ends_of(plan)),
@@ -271,14 +272,35 @@ def _corners(chosen: Panels) -> str:
     return say(key, corner=f"{floor(corner)}°")
 
 
-def _shape(plan: Plan, chosen: Panels) -> str:
+def _shape(plan: Plan, jointing: Jointing) -> str:
+    chosen = jointing.chosen
     ratio = f"{chosen.ratio:.2f}"
     if chosen.ratio <= RATIO:
         return say("joints.shape", ratio=ratio)
     if chosen.odd:
-        return say("joints.shape_apron", number=chosen.odd, ratio=ratio)
+        return _odd_shape(plan, jointing, ratio)
     if not chosen.even:
         return say("joints.shape_taper", ratio=ratio)
     if chosen.outside > RATIO * chosen.inside:
         return say("joints.shape_never", ratio=ratio)
     return say("joints.shape_wide" if max(chosen.widths) > chosen.outside else "joints.shape_long", ratio=ratio)
+
+
+def _odd_shape(plan: Plan, jointing: Jointing, ratio: str) -> str:
+    """What is wrong with panels beside an apron's end: one that is alone there is too short for the end's sake, several
+    for their number's."""
+    first, last = jointing.chosen.odd_run
+    if first == last:
+        return say("joints.shape_apron", number=first, ratio=ratio)
+    longer = longer_panels(plan, jointing)
+    if longer is None:
+        return say("joints.shape_short_ask", first=first, last=last, ratio=ratio)
+    values = {"outside": plan.tape.show_running(longer.outside), "then": f"{longer.ratio:.2f}"}
+    return say("joints.shape_short", first=first, last=last, ratio=ratio, count=longer.count, **values)
+
+
+def warned(plan: Plan, jointing: Jointing) -> str:
+    """Return what paper has to say of the panels' shape, too: empty where it is right, or nothing asks for it."""
+    if is_wall(plan) or is_band(plan) or jointing.stopped or jointing.chosen.ratio <= RATIO:
+        return ""
+    return _shape(plan, jointing)

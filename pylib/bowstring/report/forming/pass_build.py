@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.forming.joints import DEPTH
-from bowstring.report.forming.edge_board import board_of
+from bowstring.report.forming.edge_board import board_of, pull_notes
+from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, marks_of
 from bowstring.report.forming.formboard import practice_of
 from bowstring.report.forming.grade_said import Settled, settle
 from bowstring.report.forming.grade_told import climbed, drops
@@ -51,7 +52,8 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     values: list[Value] = [past]
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
-    notes = [*(splices_of(edge) for edge in part["edges"]), *part["cautions"]]
+    on_edge = marks_of(plan).yours in (OUTSIDE, INSIDE)
+    notes = [*pull_notes(plan, on_edge=on_edge), *(splices_of(edge) for edge in part["edges"]), *part["cautions"]]
     drawn = [("outside", "outside", 1)] if past else []
     text = say("forming.boards_past" if past else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, drawn)

@@ -9,7 +9,7 @@ from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.plane import Plane
 from bowstring.report.forming.boards_list import choose, edges_of, room_past
 from bowstring.report.forming.boards_stakes import straight_stakes
-from bowstring.report.forming.edge_board import board_of, straight_board_of
+from bowstring.report.forming.edge_board import board_of, pull_notes, straight_board_of
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, Marks
 from bowstring.report.forming.fill_plane import SettledPlane, settle_plane
@@ -137,7 +137,8 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     values: list[Value] = [past]
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
-    notes = [*map(splices_of, part["edges"]), bevel_note(plan) or say("forming.note.then_straight"), *part["cautions"]]
+    splices, then = map(splices_of, part["edges"]), bevel_note(plan) or say("forming.note.then_straight")
+    notes = [*pull_notes(plan, on_edge=_marks(plan).yours == OUTSIDE), *splices, then, *part["cautions"]]
     text = say("forming.boards_past" if past else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, [("outside", "outside", 1)] if past else [])
 

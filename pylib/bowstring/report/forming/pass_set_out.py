@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from bowstring.report.forming.apron import stretch_told
+from bowstring.report.forming.apron import inner_told, stretch_told
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_stick import LONG, alike_of, dug_out, report_bays, report_stick
@@ -66,6 +66,8 @@ def base_card(plan: Plan, *, over_line: bool = False) -> CardRow:
         numbers[0] = (say("forming.label.dig_beside"), numbers[0][1])
         key = "forming.note.apron_line" if over_line else "forming.note.apron"
         notes.append(say(key, stretch=stretch, deep=thick(tape, apron + base)))
+        if not over_line:
+            notes.append(say("forming.note.apron_inner", stretch=inner_told(plan)))
         if base:
             notes.append(say("forming.note.apron_base", deep=thick(tape, apron)))
     if slab.base is None:

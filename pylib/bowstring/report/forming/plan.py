@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Filled, Pad, takes_sides
+from bowstring.forming.partly import along
 from bowstring.forming.segment import Segment
 from bowstring.forming.slab import OFF, Lies, Slab, Taper
 from bowstring.geometry.arc import Arc
@@ -136,7 +137,23 @@ def plan_of(layout: Layout, said: Forming) -> Plan:
             slab = Slab.along(layout.drawn, width, LIES[edge])
         except ValueError:
             slab, taper, no_inner = None, None, True
-    return Plan(layout, said, layout.job.shown, edge, slab, taper, no_inner)
+    built = taper or slab
+    return Plan(layout, _outer(layout, said, built) if built else said, layout.job.shown, edge, slab, taper, no_inner)
+
+
+def _outer(layout: Layout, said: Forming, slab: Slab | Taper) -> Forming:
+    """What is said, with an apron that is given along the drawing's line as it lies along the outer form: every part
+    reads that alone. Past an end it is as far past it."""
+    apron = said.slab.apron
+    if apron is None or not apron.on_line or layout.job.line is not None:  # along several pieces it lies on them anyhow
+        return said
+    length = layout.drawn.arc_length
+
+    def outer(at: float) -> float:
+        return along(slab, "outside", min(at / length, 1.0)) + max(0.0, at - length)
+
+    moved = replace(apron, start=outer(apron.start), end=outer(apron.end))
+    return replace(said, slab=replace(said.slab, apron=moved))
 
 
 def filled_of(layout: Layout, said: Forming) -> Filled | None:

@@ -7,7 +7,7 @@ from math import isclose
 
 from bowstring.forming.joints import Panels
 from bowstring.forming.pour import CUBIC_YARD, loads
-from bowstring.report.forming.apron import apron_joint, apron_lines, ends_at, ends_of, joints_told
+from bowstring.report.forming.apron import apron_joint, apron_lines, ends_at, ends_of, joints_told, paper_told
 from bowstring.report.forming.apron import short_told as short_of_apron
 from bowstring.report.forming.deepness import along_arc, refusal_of
 from bowstring.report.forming.footing import footing_plan
@@ -244,6 +244,7 @@ def _deep_told(plan: Plan, pouring: Pouring) -> DeepPart:
         "apron": apron_lines(plan, pouring),
         "joints": list(joints_told(plan, ends_of(plan))),
         "apron_shown": short_of_apron(plan),
+        "apron_paper": paper_told(plan),
         "apron_depth": "" if pouring.deep.apron is None else thick(plan.tape, pouring.deep.apron.depth),
         "apron_joint": apron_joint(plan),
         "apron_ends": ends_at(plan),

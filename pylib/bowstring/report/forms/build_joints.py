@@ -73,6 +73,7 @@ class JointsPart(TypedDict):
         corner: the least angle between a joint and an edge, degrees: 90 where the width is the same all along.
         rows: the joints from A on, and B last; offers: the counts to choose from.
         text: the row's conclusion; conclusion: the page's, over two lines; stop: why no table stands there, else empty.
+        warned: what is wrong with the panels' shape, and what cures it; empty where nothing is.
         taped: how they are taped; lines: how and why, in order; cautions: where the hand is. In these what stands
             between stars is bold on a page.
     """
@@ -99,6 +100,7 @@ class JointsPart(TypedDict):
     text: str
     conclusion: str
     stop: str
+    warned: str
     taped: str
     lines: list[str]
     cautions: list[str]

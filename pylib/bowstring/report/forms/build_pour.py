@@ -46,8 +46,8 @@ class DeepPart(TypedDict):
 
     Attributes:
         apron: how a thicker stretch is dug, what it takes; joints: where its ends want one; apron_shown: how thick it
-            is and where, apron_depth: how thick alone, apron_joint: how deep a joint in it is cut, apron_ends:
-            metres along the outer form from A.
+            is and where, apron_paper: where on both forms, apron_depth: how thick alone, apron_joint: how deep a
+            joint in it is cut, apron_ends: metres along the outer form from A.
         dig_shown, dig_apron: how far under the tops it is dug, and in the apron; empty where no base is said.
         measured: what the measured depths make of the order; measured_shown: by what it goes; thin: where they are less
             than drawn; limit: how much of that a standard allows.
@@ -56,6 +56,7 @@ class DeepPart(TypedDict):
     apron: list[str]
     joints: list[str]
     apron_shown: str
+    apron_paper: str
     apron_depth: str
     apron_joint: str
     apron_ends: list[float]

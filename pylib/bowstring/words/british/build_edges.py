@@ -4,6 +4,9 @@ MESSAGES = {
     "edges.more_tight": "use the centre",
     "edges.line_centre": "Centreline",
     "edges.yours_hub": "your pegs",
+    "edges.form_pull_pin": (
+        "Pull each pin as the board comes to it: the board's face goes where its centre was. Mark the place on top."
+    ),
     "edges.hubs_first": "Set pegs outside the dig first: your stakes get dug out.",
     "edges.line_again": "After the dig and the sub-base, set the line again from the pegs.",
     "edges.line_again_stakes": "After the dig and the sub-base, set the line again from them.",

@@ -2,9 +2,12 @@
 
 MESSAGES = {
     "deep.apron_title": "The apron",
-    "deep.apron_short": "{depth} thick {stretch}",
-    "deep.on_paper": "Apron: {apron}.",
+    "deep.apron_short": "{depth} thick {stretch} on the outer form",
+    "deep.on_paper": "Apron {depth}: outer {outer}, inner {inner}.",
     "deep.stretch": "from {first} to {last}",
+    "deep.on_both": "From A: {outer_first} to {outer_last} on the outer form, {first} to {last} on the inner.",
+    "deep.on_line": "Given along the drawing's line: {first} to {last}. A wider slab leaves it there.",
+    "deep.on_outer": "Given along the outer form. Taped along the drawing's line instead? Say so with the slab.",
     "deep.depth_apron": "{depth}, apron {apron},",
     "deep.depth_mean": "{mean}, the average of {count} depths,",
     "deep.draw": "apron {depth}",

@@ -70,6 +70,12 @@ MESSAGES = {
     "edges.form_outside": "Outer form stakes stand {size} outside your stakes: the {board} goes between.",
     "edges.form_inside": "Inner form stakes stand {size} inside your stakes: the {board} goes between.",
     "edges.form_pull": "Screw the board, mark each layout stake on the board's top, then pull the stake.",
+    "edges.form_pull_pin": (
+        "Pull each pin as the board comes to it: the board's face goes where its center was. Mark the place on top."
+    ),
+    "edges.form_pull_marked": (
+        "Pull each layout stake as the board comes to it: the board's face goes where its mark was. Mark the place on top."
+    ),
     "edges.form_behind": "Form stakes stand {size} behind each edge: the {board} goes between.",
     "edges.passes": "Two passes",
     "edges.hubs_first": "Set hubs outside the dig first: your stakes get dug out.",

@@ -77,6 +77,13 @@ MESSAGES = {
     "joints.shape_apron": (
         "Panel {number} is {ratio} to 1, over 1.5: the apron ends too near. Move that end, or ask the designer."
     ),
+    "joints.shape_short": (
+        "Panels {first} to {last} are {ratio} to 1, over 1.5: too short for the width. {count} panels, up to {outside}, "
+        "are {then} to 1."
+    ),
+    "joints.shape_short_ask": (
+        "Panels {first} to {last} are {ratio} to 1, over 1.5: too short for the width. Ask the designer."
+    ),
     "joints.shape_wide": (
         "Panels are {ratio} to 1, over 1.5: too wide. Add a joint along the middle, or ask the designer."
     ),

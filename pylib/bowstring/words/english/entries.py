@@ -52,6 +52,7 @@ MESSAGES = {
     "entry.slab.edge_depth": "thick edges: depth",
     "entry.slab.footing_width": "footing: width",
     "entry.slab.footing_depth": "footing: thickness",
+    "entry.slab.apron.along": "apron: measured along",
     "entry.slab.apron.from": "apron: from",
     "entry.slab.apron.to": "apron: to",
     "entry.slab.apron.thickness": "apron: thickness",

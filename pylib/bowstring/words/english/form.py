@@ -68,7 +68,7 @@ MESSAGES = {
     "form.offset.help": "The board's thickness, or how far out the hubs stand. Blank: they stand on the line itself.",
     "form.width": "Width",
     "form.width.of_wall": "Wall thickness",
-    "form.width.help": "Concrete to concrete.",
+    "form.width.help": "Edge to edge of concrete.",
     "form.diameter": "The pin's diameter",
     "form.diameter.help": "Write its unit. Where a board follows, the pin's center goes half of this off the line.",
     "form.toward": "Offset toward",

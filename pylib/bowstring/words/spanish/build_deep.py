@@ -4,9 +4,14 @@
 
 MESSAGES = {
     "deep.apron_title": "El tramo grueso",
-    "deep.apron_short": "{depth} de espesor {stretch}",
-    "deep.on_paper": "Tramo grueso: {apron}.",
+    "deep.apron_short": "{depth} de espesor {stretch} por la ~forma~ exterior",
+    "deep.on_paper": "Tramo grueso {depth}: exterior {outer}, interior {inner}.",
     "deep.stretch": "de {first} a {last}",
+    "deep.on_both": (
+        "Desde A: de {outer_first} a {outer_last} por la ~forma~ exterior, de {first} a {last} por la interior."
+    ),
+    "deep.on_line": "Dado por la línea del ~plano~: de {first} a {last}. Si la losa se ensancha, ahí se queda.",
+    "deep.on_outer": "Dado por la ~forma~ exterior. ¿Lo midió por la línea del ~plano~? Dígalo con la losa.",
     "deep.depth_apron": "{depth}, tramo grueso {apron},",
     "deep.depth_mean": "{mean}, promedio de {count} profundidades,",
     "deep.draw": "tramo grueso {depth}",

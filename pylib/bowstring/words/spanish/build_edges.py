@@ -71,6 +71,12 @@ MESSAGES = {
     "edges.form_pull": (
         "Atornille la ~tabla~, marque en su canto de arriba cada ~estaca~ de ~trazo~ y saque la ~estaca~."
     ),
+    "edges.form_pull_pin": (
+        "Saque cada ~estaca de acero~ al llegar la ~tabla~: la cara va donde estaba su ~centro~. Márquelo arriba."
+    ),
+    "edges.form_pull_marked": (
+        "Saque cada ~estaca~ de ~trazo~ al llegar la ~tabla~: su cara va donde estaba la marca. Marque el lugar arriba."
+    ),
     "edges.form_behind": "Las ~estacas~ de ~forma~ van {size} atrás de cada borde: ahí entra la {board}.",
     "edges.passes": "En dos pasadas",
     "edges.hubs_first": "Primero clave ~trompos~ fuera de la excavación: al excavar se pierden sus ~estacas~.",

@@ -87,6 +87,14 @@ MESSAGES = {
         "El panel {number} queda de {ratio} a 1, más de 1.5: el tramo grueso termina muy cerca. Mueva ese "
         "extremo o pregunte al proyectista."
     ),
+    "joints.shape_short": (
+        "Los paneles {first} a {last} quedan de {ratio} a 1, más de 1.5: muy cortos para el ancho. "
+        "Con {count} paneles, de hasta {outside}, quedan de {then} a 1."
+    ),
+    "joints.shape_short_ask": (
+        "Los paneles {first} a {last} quedan de {ratio} a 1, más de 1.5: muy cortos para el ancho. "
+        "Pregunte al proyectista."
+    ),
     "joints.shape_wide": (
         "Los paneles son de {ratio} a 1, más de 1.5: muy anchos. "
         "Agregue una ~junta~ a lo largo por el medio, o pregunte al proyectista."

@@ -54,6 +54,7 @@ MESSAGES = {
     "entry.slab.edge_depth": "bordes gruesos: profundidad",
     "entry.slab.footing_width": "zapata: ancho",
     "entry.slab.footing_depth": "zapata: espesor",
+    "entry.slab.apron.along": "tramo grueso: medido por",
     "entry.slab.apron.from": "tramo grueso: desde",
     "entry.slab.apron.to": "tramo grueso: hasta",
     "entry.slab.apron.thickness": "tramo grueso: espesor",

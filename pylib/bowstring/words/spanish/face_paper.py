@@ -37,7 +37,7 @@ MESSAGES = {
     "paper.end": "{name} ({landmark})",
     "paper.end_off": "{name} (separado de {landmark})",
     "paper.seen": "visto en el terreno",
-    "paper.turns": "vuelta a la {turn}",
+    "paper.turns": "dobla a la {turn}",
     "paper.sign_hand": "De qué lado queda la curva",
     "paper.sign_line": "Qué punto va en la línea",
     "paper.hand_unknown": "PREGUNTE",
@@ -328,7 +328,7 @@ MESSAGES = {
     "paper.safe_level": "Tenga la ~cinta~ ~a nivel~. Si empieza en 1 pie, réstelo.",
     "paper.safe_hand": (
         "Ninguna ~revisión~ detecta una curva del lado equivocado. En A, mirando a B, la curva le queda de este "
-        "lado: {hand}, vuelta a la {turn}."
+        "lado: {hand}, dobla a la {turn}."
     ),
     "paper.safe_one_more": "La hoja larga trae {count} precaución más. Léala.",
     "paper.safe_more": "La hoja larga trae {count} precauciones más. Léalas.",

@@ -70,7 +70,7 @@ MESSAGES = {
     "form.offset.help": "El grueso de la ~tabla~, o a cuánto van los ~trompos~. En blanco: van en la línea misma.",
     "form.width": "Ancho",
     "form.width.of_wall": "Espesor del muro",
-    "form.width.help": "De ~concreto~ a ~concreto~.",
+    "form.width.help": "De borde a borde del ~concreto~.",
     "form.diameter": "Diámetro de la ~estaca de acero~",
     "form.diameter.help": (
         "Escriba su unidad. Donde sigue una ~tabla~, el ~centro~ de la ~estaca de acero~ va separado de la línea "
