@@ -98,10 +98,13 @@ def pad_lines(plan: Plan, pad: Pad, past: str) -> Iterator[LineRow]:
 def square_of(plan: Plan, pad: Pad) -> Triangle | None:
     """Return the whole-number triangle by which a side is squared off the string; ``None`` where none has room.
 
-    Never one whose long side is next to the diagonal: that proves the sides, and so no step may pull it.
+    Never one whose long side is next to the diagonal: that proves the sides, and so no step may pull it. Nor one whose
+    leg back ends in the building that closes the sides.
     """
     kit = kit_of(plan.layout.job.tape, plan.layout.job.site.tape_length)
     found = whole_triangles(pad.arc.chord, pad.sides, kit.unit_leg, kit.tape)
+    if pad.against:
+        found = [one for one in found if one.out <= pad.sides * (1 + 1e-9)]
     apart = (one for one in found if abs(one.long_side - pad.diagonal) > NEXT_TO * pad.diagonal)
     return next(apart, None)
 
