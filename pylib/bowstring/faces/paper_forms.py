@@ -196,7 +196,7 @@ def _told(edges: EdgesPart, boards: BoardsPart | None, deep: DeepPart | None) ->
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else each or edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
     told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
-    told += [_dig(edges, deep)]
+    told += [_dig(edges, deep), *([deep["edge_dug"]] if deep and deep["edge_dug"] else [])]
     if boards is None:
         return told
     if boards["remedy"]:  # no board to screw yet

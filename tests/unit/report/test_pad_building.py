@@ -3,12 +3,20 @@
 from __future__ import annotations
 
 import re
-from math import hypot, sqrt
+from html import unescape
+from math import asin, ceil, cos, hypot, sin, sqrt
 from typing import Any
 
 import pytest
+from shapely.geometry import Polygon
 
+from bowstring import answering
+from bowstring.faces.paper_forms import forms_sides
+from bowstring.report.forms.cards import CardRow
 from helping import answer_to
+from slab_jobs import WALK
+
+FOOT = 0.3048
 
 PAD: dict[str, Any] = {
     "bowstring": 1, "arc": {"radius": "15 ft", "chord": "24 ft"}, "ends": {"A": "hydrant", "B": "light pole"},
@@ -20,6 +28,11 @@ PAD: dict[str, Any] = {
 HALF: dict[str, Any] = {**PAD, "arc": {"radius": "12 ft", "chord": "24 ft"}}
 TIGHT: dict[str, Any] = {**PAD, "arc": {"radius": "4 ft 3 in", "chord": "8 ft"},
                          "slab": {**PAD["slab"], "sides": "6 ft"}}  # fmt: skip
+
+BOTH: dict[str, Any] = {
+    **PAD, "slab": {**{key: value for key, value in PAD["slab"].items() if key != "back"}, "both_ends": True}
+}  # fmt: skip
+STRING: dict[str, Any] = {**HALF, "slab": {"fills": True, "thickness": "5 in", "base": "4 in"}}
 
 
 def open_back(job: dict[str, Any]) -> dict[str, Any]:
@@ -52,3 +65,85 @@ def test_no_leg_of_the_squaring_triangle_ends_in_the_building(sides: int) -> Non
 def test_a_leg_may_run_past_a_form_but_not_into_a_wall() -> None:
     assert legs(sides_told(open_back(PAD)))[1] > 16 >= legs(sides_told(PAD))[1]
     assert "16' 0\" back" in answer_to(PAD)["form_cards"][0]["notes"][0]
+
+
+def plain(html: str) -> str:
+    return unescape(re.sub("<[^>]+>", "", html)).replace("\xa0", " ")
+
+
+def of_kind(job: dict[str, Any], kind: str) -> CardRow:
+    return next(card for card in answer_to(job)["form_cards"] if card["kind"] == kind)
+
+
+@pytest.mark.parametrize(("job", "where"), [
+    (PAD, "along the curve, sides and building"), (open_back(PAD), "along the curve, sides and back"),
+    (BOTH, "along both curves and the sides"), (STRING, "along the curve and the string"), (WALK, "along both forms"),
+])  # fmt: skip
+def test_the_trench_of_a_thick_edge_is_told_on_the_card_the_paper_and_the_sign_off(
+    job: dict[str, Any], where: str
+) -> None:
+    """12 in of concrete and 4 in of base are 16 in under the tops; 12 in wide."""
+    slab = {**job["slab"], "thickness": "5 in", "base": "4 in", "edge_width": "12 in", "edge_depth": "12 in"}
+    job = {**job, "slab": slab, "board": {"level": "clear"}, "grade": {"slope": 1, "high": "A", "low": "outside"}}
+    notes = of_kind(job, "form_base")["notes"]
+    assert f"Trench {where}: 1' 0\" wide, 1' 4\" down." in notes
+    assert any(note.startswith("The trench is inside the forms.") for note in notes)
+    assert any("building's footing" in note for note in notes) == ("building" in where)
+    sides = forms_sides(answering(job), "")
+    said = plain(sides)
+    assert f"Thick edge: trench {where}, inside the forms, 1' 0\" wide, 1' 4\" under the tops." in said
+    assert "Thick edge: base under top; width1' 0\"; 1' 0\"" in said and sides.count("<section") == 2
+    grades = answer_to(job)["grades"]
+    assert grades is not None
+    assert f"Thick edge, {where}: 1' 0\" wide, there the base is *1' 0\" under the form tops*." in grades["base"]
+
+
+def test_an_edge_as_thick_as_the_slab_has_no_trench() -> None:
+    told = {**PAD, "slab": {**PAD["slab"], "edge_depth": "5 in"}}
+    assert "rench" not in plain(forms_sides(answering(told), "")) + " ".join(of_kind(told, "form_base")["notes"])
+    no_base = {**PAD, "slab": {name: value for name, value in PAD["slab"].items() if name != "base"}}
+    assert "1' 0\" wide; 1' 0\" of concrete under the tops." in plain(forms_sides(answering(no_base), ""))
+
+
+def test_the_isolation_strip_is_bought_set_and_signed_off_as_deep_as_the_concrete_is_there() -> None:
+    """12 in at a thick edge, where a plain slab has its 5 in."""
+    for job, deep in ((PAD, "1' 0\""), ({**PAD, "slab": {**PAD["slab"], "edge_depth": "5 in"}}, '5"')):
+        told = answer_to(job)
+        boards, joints = told["boards"], told["joints"]
+        assert boards is not None and joints is not None
+        assert f'1/2" thick, 24\' 0" long, {deep} deep' in sides_told(job)
+        assert f'Buy isolation strip, too: 24\' 0" of 1/2", {deep} deep.' in boards["cut_note"]
+        assert any("at the building, A-2 to B-2, the concrete's full depth" in line for line in joints["lines"])
+        assert 'Isolation strip at the building: 1/2", full depth.' in of_kind(job, "form_pour")["notes"]
+        assert f'Isolation strip, A-2 to B-21/2"; {deep}' in plain(forms_sides(answering(job), ""))
+    for other in (open_back(PAD), STRING):
+        assert "Isolation strip, A-2" not in plain(forms_sides(answering(other), ""))
+        assert not any("solation strip" in note for note in of_kind(other, "form_pour")["notes"])
+
+
+def test_the_order_without_a_thick_edge_at_the_building_stands_where_the_order_does() -> None:
+    """Between the sides' own bands 22 ft are left of it: 22 by 1 ft, 7 in deeper, is 0.475 yd³. Of 9.20 yd³ that leaves
+    8.72, with 10 % 9.59: 9-3/4 in quarters."""
+    pour, slab = answer_to(PAD)["pour"], Polygon(pad_outline(15.0, 24.0, 16 - 1 / 24))
+    assert pour is not None
+    inner = slab.buffer(-1.0)
+    whole = slab.area * 5 / 12 + (slab.area - inner.area) * 7 / 12
+    assert pour["volume"] / FOOT**3 == pytest.approx(whole, rel=1e-4)
+    open_end = Polygon(pad_outline(15.0, 24.0, 16 - 1 / 24, past=50.0)).buffer(-1.0).intersection(slab)
+    spared = (open_end.area - inner.area) * 7 / 12
+    assert spared / 27 == pytest.approx(0.475, abs=0.001)
+    order = ceil((whole - spared) * 1.1 / 27 * 4) / 4
+    assert order == 9.75
+    said = plain(forms_sides(answering(PAD), ""))
+    assert "Is the edge at the building thick, too? It is figured so. If not: Order 9-3/4 yards." in said
+    assert said.index("10-1/4 yards to order") < said.index("Is the edge at the building")
+    for other in (open_back(PAD), {**PAD, "slab": {**PAD["slab"], "edge_depth": "5 in"}}):
+        assert "Is the edge at the building" not in plain(forms_sides(answering(other), ""))
+
+
+def pad_outline(radius: float, chord: float, sides: float, past: float = 0.0) -> list[tuple[float, float]]:
+    """The pad's corners and 4000 points of its arc, feet; ``past``: how far on its square end is moved back."""
+    half, center = asin(chord / 2 / radius), -sqrt(radius**2 - (chord / 2) ** 2)
+    angles = [half - 2 * half * place / 4000 for place in range(4001)]
+    arc = [(chord / 2 + radius * sin(angle), center + radius * cos(angle)) for angle in angles]
+    return [*arc, (0.0, -sides - past), (chord, -sides - past)]

@@ -14,6 +14,7 @@ from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THIN, limit_of
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
+from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import GridRow, JointsPart, PanelsRow
 from bowstring.words import say
@@ -261,5 +262,5 @@ def _lines(plan: Plan, jointing: FillJointing, depth: float | None) -> list[str]
         if made.ratio <= RATIO
         else say("pad.shape" if isinstance(plan.filled, Pad) else "fill.shape", ratio=ratio),
         _why_most(plan, jointing),
-        say("joints.isolation", gap=gap),
+        say("pad.joint_building" if strip_told(plan) else "joints.isolation", gap=gap),
     ]

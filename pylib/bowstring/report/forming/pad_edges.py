@@ -12,7 +12,7 @@ from bowstring.report.forming.edge_board import straight_board_of
 from bowstring.report.forming.fill_stand import stand_straight
 from bowstring.report.forming.pad_corner import bevel_told
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.quantities import fine_tape
+from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_edges import EdgeLength, LineRow
 from bowstring.words import say
 
@@ -139,11 +139,10 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
 
 def against_told(plan: Plan, pad: Pad) -> Iterator[str]:
     """What a pad's square end against a building wants: no form and no dig there, and a strip out of its length."""
-    tape, gap = plan.tape, ISOLATION[plan.layout.job.tape.feet]
-    strip = fine_tape(tape).show(gap)
+    tape, gap, strip = plan.tape, ISOLATION[plan.layout.job.tape.feet], strip_told(plan)
     yield say("pad.against")
-    yield say("pad.against_strip", gap=strip, chord=tape.show(pad.arc.chord))
-    yield say("pad.against_length", gap=strip, sides=tape.show(pad.sides), left=tape.show(pad.sides - gap))
+    yield say("pad.against_strip" if strip["deep"] else "pad.against_strip_full", **strip)
+    yield say("pad.against_length", gap=strip["gap"], sides=tape.show(pad.sides), left=tape.show(pad.sides - gap))
 
 
 def pad_check(plan: Plan, pad: Pad) -> str:

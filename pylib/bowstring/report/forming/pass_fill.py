@@ -23,6 +23,7 @@ from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pour_reach import HALF_OUT
 from bowstring.report.forming.pouring import runs_back
+from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import JointsPart
@@ -188,10 +189,13 @@ def _tops_notes(plan: Plan, part: GradesPart, joints: JointsPart | None) -> Iter
         yield say("forming.note.joints", count=len(joints["grid"]), depth=joints["depth_shown"])
 
 
-def pour_card(filled: Filled, part: PourPart) -> CardRow:
+def pour_card(plan: Plan, filled: Filled, part: PourPart) -> CardRow:
     """Return the card before the truck comes."""
+    strip = strip_told(plan)
+    notes = [*([say("forming.note.strip", **strip)] if strip else []), say("forming.note.burns")]
     numbers, drawn = [(part["unit"], part["number"])], [("slab", "slab", 1)]
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
+    values += strip.values()
     if part["reach"]:
         half = part["reach"][HALF_OUT]
         back = "call_other" if isinstance(filled, Pad) and filled.both else "call_back"
@@ -199,7 +203,7 @@ def pour_card(filled: Filled, part: PourPart) -> CardRow:
         numbers.append((say(f"forming.label.{label}", out=half["out"]), half["call_shown"]))
         values.append(half["call"])
         drawn.append(("inside", "inside", 2))
-    return pass_card("pour", say("forming.pour"), values, numbers, None, [say("forming.note.burns")], drawn)
+    return pass_card("pour", say("forming.pour"), values, numbers, None, notes, drawn)
 
 
 def _marks(plan: Plan) -> Marks:

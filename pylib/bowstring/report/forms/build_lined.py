@@ -178,14 +178,15 @@ class LinedSheet(TypedDict):
     """What the form sheet of a line of several pieces tells beside its pages.
 
     Attributes:
-        width_shown, depth_shown: of the slab, empty where that isn't said; apron_shown: how thick the apron is, empty
-            without one; from_start: from where and along what the places are told at which pieces begin; stakes: form
-            stakes to buy, 0 where no board bends.
+        width_shown, depth_shown: of the slab, empty where that isn't said; edge_signed: how thick its edge is and how
+            wide, apron_shown: how thick the apron is, empty without one; from_start: from where and along what the
+            places are told at which pieces begin; stakes: form stakes to buy, 0 where no board bends.
         parts: in the order of the build's rows; places: in order along the line, none before there is a slab.
     """
 
     width_shown: str
     depth_shown: str
+    edge_signed: str
     apron_shown: str
     from_start: str
     stakes: int
