@@ -147,3 +147,16 @@ def pad_outline(radius: float, chord: float, sides: float, past: float = 0.0) ->
     angles = [half - 2 * half * place / 4000 for place in range(4001)]
     arc = [(chord / 2 + radius * sin(angle), center + radius * cos(angle)) for angle in angles]
     return [*arc, (0.0, -sides - past), (chord, -sides - past)]
+
+
+def test_beside_the_curves_board_a_tangent_sides_stakes_stand_off_by_its_thickness() -> None:
+    """A 1x6, 3/4 in, runs on 2 ft down each side; a 2x6, 1-1/2 in, from there. At a corner it leaves the side."""
+    carry = "Carry the curved board 2' 0\" past A and B, down the sides. Butt the side forms to its ends."
+    beside = "First 2' 0\" of each side, beside the curve's board: 3/4\" off."
+    for job in (HALF, open_back(HALF)):
+        said, notes = plain(forms_sides(answering(job), "")), of_kind(job, "form_stakes")["notes"]
+        assert carry in sides_told(job) and carry in said and beside in notes
+        assert 'The first 2\' 0" of a side next to the curve, they stand 3/4" off: the curved 1x6 is there.' in said
+    assert "next to the curve" not in sides_told(PAD) and beside not in of_kind(PAD, "form_stakes")["notes"]
+    stopped = {**HALF, "board": {"overrun": "0"}}
+    assert carry not in sides_told(stopped) and "next to the curve" not in sides_told(stopped)

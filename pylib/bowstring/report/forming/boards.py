@@ -14,7 +14,7 @@ from bowstring.report.forming.boards_otherwise import otherwise, remedy, strip_r
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
 from bowstring.report.forming.boards_stakes import Staking, StraightStakes, reason_of, staked_edge, straight_stakes
 from bowstring.report.forming.formboard import unknown_board
-from bowstring.report.forming.pad_corner import bevel_told
+from bowstring.report.forming.pad_corner import bevel_told, carried_told
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
@@ -96,7 +96,7 @@ def _carried(plan: Plan, choice: Choice) -> list[str]:
     tangent, could = plan.filled.tangent, room_past(plan, choice.practice.overrun)
     past = plan.tape.show_whole(choice.overrun or could)
     if choice.overrun:
-        return [say("pad.carry_tangent", past=past)] if tangent else bevel_told(plan)
+        return carried_told(plan)
     if not could:
         return [say("pad.no_room")]
     return [say("pad.no_overrun_tangent" if tangent else "pad.no_overrun_corner", past=past)]

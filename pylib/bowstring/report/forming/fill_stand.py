@@ -31,10 +31,21 @@ def stand_notes(plan: Plan) -> list[str]:
     curved, thin = bent
     if (curved, thin) == (straight, thick):
         return [say("forming.note.behind", size=size(thin), board=curved)]
+    past = beside_of(plan)
     return [
         say("forming.note.behind_curve", size=size(thin), board=curved),
         say("forming.note.behind_straight", size=size(thick), board=straight),
+        *([say("forming.note.beside_curve", past=size(past), size=size(thin))] if past else []),
     ]
+
+
+def beside_of(plan: Plan) -> float:
+    """Return along how much of a tangent side, next to the curve, the curve's own board runs on, metres: its stakes
+    stand as far off there as that is thick. 0 where the side's board is as thick, or none of the curve's runs on."""
+    bent, pad = bent_of(plan), plan.filled
+    if bent is None or not isinstance(pad, Pad) or not pad.tangent or bent[1] == straight_board_of(plan)[1]:
+        return 0.0
+    return choose(plan, edges_of(plan)).overrun
 
 
 def curve_gap_of(plan: Plan) -> float | None:
@@ -66,4 +77,8 @@ def stand_straight(plan: Plan, filled: Filled) -> str:
     key = "fill.stand_string"
     if isinstance(filled, Pad):
         key = "pad.stand_straight" if filled.backed else "pad.stand_sides"
-    return say(key, size=plan.tape.show_whole(thickness), board=name)
+    told, bent, past = say(key, size=plan.tape.show_whole(thickness), board=name), bent_of(plan), beside_of(plan)
+    if bent is None or not past:
+        return told
+    size = plan.tape.show_whole
+    return f"{told} {say('pad.stand_beside', past=size(past), size=size(bent[1]), board=bent[0])}"

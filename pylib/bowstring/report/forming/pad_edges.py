@@ -10,7 +10,7 @@ from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.edge_board import straight_board_of
 from bowstring.report.forming.fill_stand import stand_straight
-from bowstring.report.forming.pad_corner import bevel_told
+from bowstring.report.forming.pad_corner import carried_told
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_edges import EdgeLength, LineRow
@@ -122,7 +122,7 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
         yield say("pad.square", shape=triangle.whole or "", along=tape.show(triangle.along),
                   out=tape.show(triangle.out), long_side=tape.show(triangle.long_side))  # fmt: skip
     yield say("pad.pull", sides=tape.show(pad.sides))
-    yield from bevel_told(plan)
+    yield from carried_told(plan)
     if pad.both:
         yield stand_straight(plan, pad)
         yield say("pad.set_other")

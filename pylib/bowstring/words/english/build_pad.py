@@ -37,6 +37,7 @@ MESSAGES = {
     "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of A, B-2 of B.",
     "pad.stand_straight": "Form stakes of the sides and the back stand {size} off the edge: the {board} goes between.",
     "pad.stand_sides": "Form stakes of the sides stand {size} off the edge: the {board} goes between.",
+    "pad.stand_beside": "The first {past} of a side next to the curve, they stand {size} off: the curved {board} is there.",
     "pad.no_back.wrong": "A square end stands behind straight sides, and this slab has none.",
     "pad.no_back.remedy": "Give the sides' length and one rounded end, or leave the square end out.",
     "pad.line_against": "Edge at the building",

@@ -112,6 +112,7 @@ MESSAGES = {
     "forming.note.behind": "They stand {size} off the edge: the {board} goes between.",
     "forming.note.behind_curve": "Curve: {size} off the edge, for the {board}.",
     "forming.note.behind_straight": "Straight edges: {size} off, for the {board}.",
+    "forming.note.beside_curve": "First {past} of each side, beside the curve's board: {size} off.",
     "forming.note.no_curve": "Curve: no stakes until Build settles what bends there.",
     "forming.note.straight_cut": "Straight forms: {board}, cut as under Build.",
     "forming.note.low": "Keep their tops below the board's.",

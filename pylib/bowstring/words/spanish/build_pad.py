@@ -39,6 +39,7 @@ MESSAGES = {
         "Las ~estacas~ de ~forma~ de los lados y de atrás van a {size} del borde: ahí entra la {board}."
     ),
     "pad.stand_sides": "Las ~estacas~ de ~forma~ de los lados van a {size} del borde: ahí entra la {board}.",
+    "pad.stand_beside": ("En los primeros {past} de un lado junto a la curva van a {size}: ahí está la {board} curva."),
     "pad.no_back.wrong": "Una punta cuadrada va detrás de lados rectos, y esta losa no la tiene.",
     "pad.no_back.remedy": "Dé el largo de los lados y una sola punta redonda, o quite la punta cuadrada.",
     "pad.line_against": "Borde contra el edificio",

@@ -114,6 +114,7 @@ MESSAGES = {
     "forming.note.behind": "Van a {size} del borde: ahí entra la {board}.",
     "forming.note.behind_curve": "Curva: a {size} del borde, para la {board}.",
     "forming.note.behind_straight": "Bordes rectos: a {size}, para la {board}.",
+    "forming.note.beside_curve": "Primeros {past} de cada lado, con la ~tabla~ de la curva: a {size}.",
     "forming.note.no_curve": "Curva: sin ~estacas~ hasta resolver en Obra qué se dobla.",
     "forming.note.straight_cut": "~Formas~ rectas: {board}, cortes en Obra.",
     "forming.note.low": "Deje sus cabezas abajo del canto de la ~tabla~.",
