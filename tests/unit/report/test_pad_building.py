@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import re
+from fractions import Fraction
 from html import unescape
 from math import asin, ceil, cos, hypot, sin, sqrt
 from typing import Any
 
 import pytest
-from shapely.geometry import Polygon
+from shapely.geometry import LineString, MultiLineString, Polygon
+from shapely.ops import split
 
 from bowstring import answering
 from bowstring.faces.paper_forms import forms_sides
@@ -160,3 +162,41 @@ def test_beside_the_curves_board_a_tangent_sides_stakes_stand_off_by_its_thickne
     assert "next to the curve" not in sides_told(PAD) and beside not in of_kind(PAD, "form_stakes")["notes"]
     stopped = {**HALF, "board": {"overrun": "0"}}
     assert carry not in sides_told(stopped) and "next to the curve" not in sides_told(stopped)
+
+
+@pytest.mark.parametrize("every", ["8 ft", "9 ft", "10 ft", "12 ft", ""])
+@pytest.mark.parametrize("name", ["PAD", "HALF", "TIGHT", "BOTH", "STRING"])
+def test_no_panel_is_said_to_be_shorter_than_its_curved_side(name: str, every: str) -> None:
+    """Each joint is laid through the outline and cut off along it: what of the curve lies between two cuts."""
+    job = {"PAD": PAD, "HALF": HALF, "TIGHT": TIGHT, "BOTH": BOTH, "STRING": STRING}[name]
+    told = answer_to({**job, **({"joints": {"every": every}} if every else {})})
+    joints, edges = told["joints"], told["edges"]
+    assert joints is not None and edges is not None
+    line = next(line for line in edges["lines"] if line["key"] == "outside")
+    radius, chord, rise = (line[key] / FOOT for key in ("radius", "chord", "sagitta"))
+    curve = LineString(pad_outline(radius, chord, 0.0)[:-2])
+    cuts = MultiLineString([
+        ((row["at"] / FOOT, -99), (row["at"] / FOOT, 99)) if row["kind"] == "square" else
+        ((-99, row["at"] / FOOT), (99, row["at"] / FOOT)) for row in joints["grid"] if row["at"] or row["kind"] == "square"
+    ])  # fmt: skip
+    longest = max(piece.length for piece in split(curve, cuts).geoms) if joints["grid"] else curve.length
+    said, most = " ".join(joints["lines"]), joints["most"] / FOOT
+    assert curve.bounds[3] == pytest.approx(rise, abs=1e-5)
+    shown = re.search(r"The longest curved side is (?:(\d+)' )?([\d/-]+)\"", said)
+    assert (shown is not None) is (longest > most + 1e-3)
+    assert ("No side of a panel is over" in said) is bool(every and not shown)
+    if shown:
+        whole, _, part = shown[2].partition("-")
+        inches = 12 * int(shown[1] or 0) + float(sum(map(Fraction, (whole, *([part] if part else [])))))
+        assert inches / 12 == pytest.approx(longest, abs=1 / 12 / 4)
+    assert ("Panels that the curve cuts aren't counted" in said) is bool(joints["grid"])
+
+
+def test_a_corner_is_rounded_and_one_under_the_limit_stays_under() -> None:
+    """No more than half a degree from the angle itself."""
+    for job in (PAD, HALF, BOTH, {**HALF, "joints": {"every": "7 ft"}}):
+        joints = answer_to(job)["joints"]
+        assert joints is not None
+        for row in joints["grid"]:
+            shown = int(row["corner_shown"][:-1])
+            assert abs(shown - row["corner"]) <= 0.5 or (row["sharp"] and shown < 60)

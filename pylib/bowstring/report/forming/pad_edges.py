@@ -24,8 +24,8 @@ NEXT_TO = 0.05
 
 
 def joined_shown(pad: Pad) -> str:
-    """Return the corner between the curve and a side in whole degrees, down."""
-    return f"{floor(degrees(pad.joined) + 1e-9)}°"
+    """Return the corner between the curve and a side in whole degrees."""
+    return f"{floor(degrees(pad.joined) + 0.5)}°"
 
 
 def length_of(plan: Plan, metres: float) -> EdgeLength:

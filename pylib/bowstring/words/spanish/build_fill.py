@@ -71,6 +71,9 @@ MESSAGES = {
     "fill.joints_none": "Un panel, sin ~juntas~:\n{wide} de A a B, {deep} de fondo",
     "fill.stop_long": "Los paneles miden {longest} de lado; lo usual es {most} cuando mucho. Ponga más paneles.",
     "fill.most_every": "Ningún lado de un panel pasa de {most}, como usted dijo.",
+    "fill.most_every_straight": "Ningún lado recto de un panel pasa de {most}, como usted dijo.",
+    "fill.curved_side": "El lado curvo más largo mide {curved}: pregunte, o tome más paneles.",
+    "fill.shape_cut": "Ahí no se cuentan los paneles que la curva corta.",
     "fill.taped": (
         "Mida por el ~hilo~ y por la curva desde A, en la *~cara del concreto~*. Por atrás, la ~tabla~ curva mide "
         "{longer} más."
