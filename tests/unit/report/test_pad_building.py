@@ -175,10 +175,12 @@ def test_no_panel_is_said_to_be_shorter_than_its_curved_side(name: str, every: s
     line = next(line for line in edges["lines"] if line["key"] == "outside")
     radius, chord, rise = (line[key] / FOOT for key in ("radius", "chord", "sagitta"))
     curve = LineString(pad_outline(radius, chord, 0.0)[:-2])
-    cuts = MultiLineString([
-        ((row["at"] / FOOT, -99), (row["at"] / FOOT, 99)) if row["kind"] == "square" else
-        ((-99, row["at"] / FOOT), (99, row["at"] / FOOT)) for row in joints["grid"] if row["at"] or row["kind"] == "square"
-    ])  # fmt: skip
+    squares, across = (
+        [row["at"] / FOOT for row in joints["grid"] if row["kind"] == kind] for kind in ("square", "along")
+    )
+    cuts = MultiLineString(
+        [*(((at, -99), (at, 99)) for at in squares), *(((-99, at), (99, at)) for at in across if at)]
+    )
     longest = max(piece.length for piece in split(curve, cuts).geoms) if joints["grid"] else curve.length
     said, most = " ".join(joints["lines"]), joints["most"] / FOOT
     assert curve.bounds[3] == pytest.approx(rise, abs=1e-5)

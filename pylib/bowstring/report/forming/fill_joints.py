@@ -163,8 +163,7 @@ def _stop(plan: Plan, jointing: FillJointing) -> str:
 
 
 def _why_most(plan: Plan, jointing: FillJointing) -> str:
-    tape, said = plan.tape, plan.said
-    most = most_of(tape, jointing.most)
+    tape, most = plan.tape, most_of(plan.tape, jointing.most)
     curved = longest_curved(plan.filled, jointing.grid) if plan.filled is not None else 0.0
     over = say("fill.curved_side", curved=tape.show_running(curved)) if curved > jointing.most * (1 + 1e-9) else ""
     return " ".join(text for text in (_most_told(plan, most, straight=bool(over)), over) if text)
@@ -267,15 +266,13 @@ def _lines(plan: Plan, jointing: FillJointing, depth: float | None) -> list[str]
     else:
         deep = say("joints.deep_wall" if thickness else "joints.deep_open")
     gap = fine_tape(tape).show(ISOLATION[plan.layout.job.tape.feet])
-    ratio = f"{made.ratio:.2f}"
+    ratio, cut = f"{made.ratio:.2f}", [say("fill.shape_cut")] if made.square or made.along else []
     return [
         say("fill.square"),
         *([say("fill.leg", leg=tape.show_whole(LEG[plan.layout.job.tape.feet]))] if _is_sharp(made) else []),
         *_end_row(plan, made),
         deep,
-        " ".join(
-            [say(_shape(plan, made), ratio=ratio), *([say("fill.shape_cut")] if made.square or made.along else [])]
-        ),
+        " ".join([say(_shape(plan, made), ratio=ratio), *cut]),
         _why_most(plan, jointing),
         say("pad.joint_building" if strip_told(plan) else "joints.isolation", gap=gap),
     ]
