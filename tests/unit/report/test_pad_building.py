@@ -202,3 +202,40 @@ def test_a_corner_is_rounded_and_one_under_the_limit_stays_under() -> None:
         for row in joints["grid"]:
             shown = int(row["corner_shown"][:-1])
             assert abs(shown - row["corner"]) <= 0.5 or (row["sharp"] and shown < 60)
+
+
+@pytest.mark.parametrize(
+    ("thickness", "bends"), [("1/4 in", True), ("3/8 in", True), ("1/2 in", False), ("1 in", False)]
+)
+def test_a_board_that_is_called_plywood_is_judged_as_the_page_recommends_it(thickness: str, bends: bool) -> None:
+    """The panel makers' table for concrete forms, face grain upright: 2 ft for 1/4 in, 3 ft for 3/8 in, 6 ft for
+    1/2 in; here 4 ft 3 in."""
+    lumber = answer_to(TIGHT)["boards"]
+    assert lumber is not None and any("Plywood strips 3/8 in thick take it" in text for text in lumber["otherwise"])
+    for name in (f"{thickness} plywood", "triplay"):
+        boards = answer_to({**TIGHT, "board": {"kind": name, "thickness": thickness}})["boards"]
+        assert boards is not None
+        assert (boards["state"] == "usual", boards["edges"][0]["board"] == name) == (bends, bends)
+    other = answer_to({**TIGHT, "board": {"kind": "pine", "thickness": "3/8 in"}})["boards"]
+    assert other is not None and other["state"] == "stop"  # 51 in / 3/8 in is 136: lumber stops at 160
+
+
+def test_stakes_off_by_one_layer_say_so_and_by_how_much_for_all() -> None:
+    """3/16 in, and four of it 3/4 in."""
+    job = {**TIGHT, "board": {"kind": "strips", "thickness": "3/16 in"}}
+    told = "That is for one layer, 3/16 in; for 4 layers: 3/4 in."
+    assert told in plain(forms_sides(answering(job), "")) and told in of_kind(job, "form_stakes")["notes"]
+    assert "for one layer" not in plain(forms_sides(answering(HALF), ""))
+
+
+def test_each_other_board_says_how_far_off_its_stakes_stand() -> None:
+    """Two layers of 9/16 in are 1-1/8 in; a 2x6 is 1-1/2 in."""
+    boards = answer_to(HALF)["boards"]
+    assert boards is not None
+    offs = [re.search(r"Stakes then stand ([\d/-]+) in off\.", text) for text in boards["otherwise"]]
+    assert [found[1] for found in offs if found] == ["1/2", "1-1/8", "1-1/2"]
+
+
+def test_one_board_is_called_one() -> None:
+    job = {**TIGHT, "board": {"kind": "3/8 plywood", "thickness": "3/8 in", "overrun": "0", "lengths": ["16 ft"]}}
+    assert next(row for row in answer_to(job)["build"] if row["key"] == "boards")["more"].startswith("1 board to bend")
