@@ -13,6 +13,7 @@ from shapely.geometry import LineString, MultiLineString, Polygon
 from shapely.ops import split
 
 from bowstring import answering
+from bowstring.drawings.pass_section import pass_svg
 from bowstring.faces.paper_forms import forms_sides
 from bowstring.report.forms.cards import CardRow
 from helping import answer_to
@@ -239,3 +240,17 @@ def test_each_other_board_says_how_far_off_its_stakes_stand() -> None:
 def test_one_board_is_called_one() -> None:
     job = {**TIGHT, "board": {"kind": "3/8 plywood", "thickness": "3/8 in", "overrun": "0", "lengths": ["16 ft"]}}
     assert next(row for row in answer_to(job)["build"] if row["key"] == "boards")["more"].startswith("1 board to bend")
+
+
+def test_the_forms_cards_draw_the_building_and_nothing_of_a_form_past_its_face() -> None:
+    """Across from the curve a wall stands at the inner edge, 244 of 360 across; a form there has its stake and its dig
+    past it, as far as 282."""
+    for job, built in ((PAD, True), (open_back(PAD), False)):
+        told = answering({**job, "board": {"level": "clear"}})
+        for card in told["form_cards"][1:]:
+            svg = pass_svg(told, card, id="cut")
+            words = re.findall(r"<text[^>]*>(?:<tspan[^>]*>)?([^<]+)", svg)
+            assert ("building" in words, "across from it" in words) == (built, not built)
+            drawn = re.findall(r"[ML ,](\d+(?:\.\d+)?)[ ,]\d", " ".join(re.findall(r' (?:d|points)="([^"]+)"', svg)))
+            past = [float(x) for x in drawn if 253 < float(x) < 360]
+            assert bool(past) is not built, (card["kind"], past)

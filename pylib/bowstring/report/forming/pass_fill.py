@@ -63,10 +63,16 @@ def dig_card(plan: Plan, filled: Filled) -> CardRow:
         which = "forming.note.sides_both" if filled.both else "forming.note.sides"
         notes.append(say(which, sides=tape.show(filled.sides)))
     text = say("forming.dig_round" if pad else "forming.dig_string")
-    if isinstance(filled, Pad) and filled.against:
+    if _at_building(filled):
         text = say("forming.dig_against")
-    return pass_card("dig", text, [*_line(plan, filled), past], numbers, None, notes,
-                     [("stake", "dig_outside", 1), ("inside", "dig_inside", 2)])  # fmt: skip
+    drawn = [("stake", "dig_outside", 1), ("inside", "dig_inside", 2)][: 1 if _at_building(filled) else 2]
+    return pass_card("dig", text, [*_line(plan, filled), past], numbers, None, notes, drawn)
+
+
+def _at_building(filled: Filled | None) -> bool:
+    """Whether across from the curve there is a building: what is told of straight forms is of the sides then, which the
+    cut across the slab doesn't show."""
+    return isinstance(filled, Pad) and filled.against
 
 
 def line_card(plan: Plan, filled: Filled) -> CardRow:
@@ -119,7 +125,9 @@ def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     ]
     round_across = isinstance(plan.filled, Pad) and plan.filled.both
     drawn = [("outside", "outside", 1), ("inside", "inside", 2)]
-    if not bent:
+    if _at_building(plan.filled):
+        drawn = drawn[:1] if bent else []
+    elif not bent:
         drawn = [] if round_across else [("inside", "inside", 1)]
     text = say("forming.stakes_round" if bent else "forming.stakes_straight")
     return pass_card("stakes", text, values, numbers, None, notes, drawn)
