@@ -254,3 +254,11 @@ def test_the_forms_cards_draw_the_building_and_nothing_of_a_form_past_its_face()
             drawn = re.findall(r"[ML ,](\d+(?:\.\d+)?)[ ,]\d", " ".join(re.findall(r' (?:d|points)="([^"]+)"', svg)))
             past = [float(x) for x in drawn if 253 < float(x) < 360]
             assert bool(past) is not built, (card["kind"], past)
+
+
+def test_the_last_card_has_the_first_call_that_still_helps() -> None:
+    """Of 12-1/2 yards the first truck brings 10: the call before the second is half out."""
+    pour, card = answer_to(HALF)["pour"], of_kind(HALF, "form_pour")
+    assert pour is not None and pour["reach"][0]["out"] == "all of truck 1"
+    assert card["numbers"][1]["label"].startswith("all of truck 1 out, from the square end")
+    assert card["numbers"][1]["shown"] == pour["reach"][0]["call_shown"]

@@ -21,7 +21,7 @@ from bowstring.report.forming.pad_corner import bevel_note
 from bowstring.report.forming.pass_build import no_board, overrun_of, splices_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pour_reach import HALF_OUT
+from bowstring.report.forming.pour_reach import LAST_CALLS
 from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_boards import BoardsPart
@@ -205,11 +205,11 @@ def pour_card(plan: Plan, filled: Filled, part: PourPart) -> CardRow:
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
     values += strip.values()
     if part["reach"]:
-        half = part["reach"][HALF_OUT]
+        first = part["reach"][LAST_CALLS][0]
         back = "call_other" if isinstance(filled, Pad) and filled.both else "call_back"
         label = back if runs_back(filled) else "call_string"
-        numbers.append((say(f"forming.label.{label}", out=half["out"]), half["call_shown"]))
-        values.append(half["call"])
+        numbers.append((say(f"forming.label.{label}", out=first["out"]), first["call_shown"]))
+        values.append(first["call"])
         drawn.append(("inside", "inside", 2))
     return pass_card("pour", say("forming.pour"), values, numbers, None, notes, drawn)
 
