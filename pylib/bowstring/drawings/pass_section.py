@@ -26,6 +26,7 @@ _ROWS = (34.0, 54.0)
 _GAUGE = 94.0
 _BOARD, _DROP = 7.0, 12.0
 _THICKEST = 3.0
+_HATCH = 8.0
 _ON_BED = frozenset({"stake", "outside", "inside"})
 _DEPTHS = {"bottom": _BOTTOM, "base": _BED}
 _BEFORE = ("form_hubs", "form_dig")
@@ -42,6 +43,7 @@ class PassSection:
         title = say("forming.draw_title", number=card["number"], title=card["title"])
         self.sketch = Sketch(id=id, title=title, description=" ".join([card["text"], *labels]))
         self.across = {**_ACROSS, "stake": _stake_at(answer)}
+        self.wall = _is_against(answer)
 
     def finish(self) -> str:
         """Return the drawing as SVG."""
@@ -60,18 +62,32 @@ class PassSection:
 
     def _ground(self, *, dug: bool) -> None:
         """The ground and the dig in it, dashed where it is still to come; its base."""
-        left, right = self.across["dig_outside"], self.across["dig_inside"]
+        left, right = self.across["dig_outside"], self._dug_to()
         pit = [(left, _GROUND), (left, _BOTTOM), (right, _BOTTOM), (right, _GROUND)]
         lines = self.sketch.drawing.lines
+        far = right if self.wall else 360.0
+        if self.wall:
+            self._building(right)
         if not dug:
-            lines([[(0.0, _GROUND), (360.0, _GROUND)]], "line string")
+            lines([[(0.0, _GROUND), (far, _GROUND)]], "line string")
             lines([pit], "line soft dash")
             return
-        lines([[(0.0, _GROUND), *pit, (360.0, _GROUND)]], "line string")
+        lines([[(0.0, _GROUND), *pit, (far, _GROUND)]], "line string")
         lines([[(left, _BED), (right, _BED)]], "line cut")
         if self.card["kind"] == "form_base":
             outer, inner = self.across["outside"], self.across["inside"]
             lines([[(outer, _BED), (outer, _GROUND), (inner, _GROUND), (inner, _BED)]], "line soft dash")
+
+    def _dug_to(self) -> float:
+        """Where the dig ends across from the curve: past the edge there, or at the face of a building."""
+        return self.across["inside" if self.wall else "dig_inside"]
+
+    def _building(self, face: float) -> None:
+        """The wall that closes the slab across from its curve, cut through and hatched, down past the dig."""
+        low, top = _BOTTOM + 8.0, _ROWS[0] + 6.0
+        self.sketch.drawing.lines([[(face, top), (face, low)]], "line")
+        strokes = [top + _HATCH * step for step in range(1, int((low - top) / _HATCH))]
+        self.sketch.drawing.lines([[(face, y + _HATCH), (face + _HATCH, y)] for y in strokes], "line soft")
 
     def _forms(self, *, fall: bool, poured: bool) -> None:
         """Both boards on the bed, each with its stake behind it, one lower or the slab between them poured."""
@@ -79,7 +95,7 @@ class PassSection:
         grades = grades_of(self.answer) if fall else None
         low = grades["low"] if grades else None
         tops = {at: _GROUND + (_DROP if low == side else 0.0) for side, at in (("outside", outer), ("inside", inner))}
-        stand = [(outer, -1.0, 1.0), (inner, 1.0, _across_thick(self.answer))]
+        stand = [(outer, -1.0, 1.0), *([] if self.wall else [(inner, 1.0, _across_thick(self.answer))])]
         for at, way, thick in stand[_unformed(self.answer, self.card) :]:
             back = at + way * _BOARD * thick
             self._box(at, tops[at], back, _BED + 3.0, "stake")
@@ -110,13 +126,13 @@ class PassSection:
             elif name == "stake":
                 deep = _BOTTOM + 10.0 if self._stands_in_dig(x) else _GROUND + 24.0
                 self._pointed(x, _GROUND - 14.0, deep, "stake new" if kind == "form_line" else "stake")
-            elif name.startswith("dig"):
+            elif name.startswith("dig") and not (self.wall and name == "dig_inside"):
                 self.sketch.drawing.lines([[(x, _GROUND - 5.0), (x, _GROUND + 5.0)]], "line arrow strong")
             elif name in ("outside", "inside") and kind == "form_line":
                 self.sketch.drawing.lines([[(x, _GAUGE - 9.0), (x, _BED)]], "line arrow")
 
     def _stands_in_dig(self, x: float) -> bool:
-        return self.card["kind"] not in _BEFORE and self.across["dig_outside"] < x < self.across["dig_inside"]
+        return self.card["kind"] not in _BEFORE and self.across["dig_outside"] < x < self._dug_to()
 
     def _line(self, start: str, end: str, disc: int) -> None:
         """What is measured, with its disc: down from the top, across, or at one place."""
@@ -143,7 +159,15 @@ def _sides(answer: Answer) -> tuple[str, str]:
     """What stands under the left and the right of the drawing: of a line's the hands of who walks along it."""
     if answer["lined"] is not None:
         return "forming.draw_left", "forming.draw_right"
+    if _is_against(answer):
+        return "forming.draw_outside", "pad.draw_building"
     return "forming.draw_outside", "forming.draw_straight" if _fills(answer) else "forming.draw_inside"
+
+
+def _is_against(answer: Answer) -> bool:
+    """Whether a building closes the slab across from its curve: no form, no stakes and no dig past it there."""
+    edges = edges_of(answer)
+    return edges is not None and bool(edges["strip_shown"])
 
 
 def _fills(answer: Answer) -> bool:

@@ -200,7 +200,7 @@ def _told(edges: EdgesPart, boards: BoardsPart | None, deep: DeepPart | None) ->
     told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
     if edges["stick"] is not None:
         told += edges["form"][1:]  # how far off its stakes stand is drawn; what comes out first isn't
-    told += [_dig(edges, deep)]
+    told += [_dig(edges, deep), *([deep["edge_dug"]] if deep and deep["edge_dug"] else [])]
     if boards is None:
         return told
     if boards["remedy"]:  # no board to screw yet

@@ -301,6 +301,7 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
     if joints is not None:
         rows.append((say("walled.joints" if wall else "forms.sign_joints"), str(joints["count"] - 1)))
     rows += [] if wall else [(say("forms.sign_base"), sheet["depth_shown"])]
+    rows += [(say("forms.sign_edge"), sheet["edge_signed"])] if sheet["edge_signed"] else []
     rows += [(say("deep.sign_apron"), sheet["apron_shown"])] if sheet["apron_shown"] else []
     last = ("sleeves", "services", "booked") if wall else ("stakes", "sleeves", "services", "booked")
     return rows + [(say(f"forms.sign_{name}"), "") for name in last]

@@ -241,6 +241,8 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     if is_wall(answer):
         return rows + [(say(f"forms.sign_{name}"), "") for name in ("sleeves", "services", "booked")]
     rows += [(say("forms.sign_base"), _with_apron(depth, pour["deep"]["apron_depth"] if pour else ""))]
+    rows += [(say("forms.sign_edge"), pour["deep"]["edge_signed"])] if pour and pour["deep"]["edge_signed"] else []
+    rows += [(say("pad.sign_strip"), edges["strip_shown"])] if edges and edges["strip_shown"] else []
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
 
 
@@ -324,7 +326,8 @@ def _order(pour: PourPart | None) -> str:
     call = escape(say("forms.call", where=pour["reach_where"]))
     table = f"<table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>"
     reach = f"<h3>{call}</h3>{table}" if rows else ""
-    thin = "".join(f"<p><b>{bold(text)}</b></p>" for text in pour["deep"]["thin"])
+    asked = [pour["deep"]["edge_building"]] if pour["deep"]["edge_building"] else []
+    thin = "".join(f"<p><b>{bold(text)}</b></p>" for text in [*pour["deep"]["thin"], *asked])
     footing = f"<p><b>{bold(pour['footing_text'])}</b></p>" if pour["footing_text"] else ""
     blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
     return (

@@ -94,7 +94,7 @@ def order_tall(pour: PourPart | None, *, dense: bool, wall: bool) -> float:
     most = set_lines(pour["number"], size, room, BOLD) * leading
     if (width(pour["number"], size) + width(f" {pour['unit']}", unit)) * BOLD > room:
         most += _MOST_LINE * set_lines(pour["unit"], unit, room, BOLD)
-    texts = (pour["why"], *pour["deep"]["thin"], pour["low_text"], pour["footing_text"])
+    texts = (pour["why"], *pour["deep"]["thin"], pour["deep"]["edge_building"], pour["low_text"], pour["footing_text"])
     told = set_tall((unstarred(text) for text in texts if text), _TOLD, _TOLD_LINE, room)
     call = 0.0
     if pour["reach"]:

@@ -18,13 +18,19 @@ LEVELS = {"job lumber": 250.0, "clear": 160.0, "selected": 112.0}
 112 is some 70 % of the bend at which clear Douglas-fir breaks (USDA Wood Handbook)."""
 
 
+PLY_ACROSS = 1 / 8
+"""How stiff plywood is across its face grain, as a part of lumber as thick (from memory: show, don't promise)."""
+
+
 @dataclass(frozen=True)
 class Board:
-    """A board on edge: ``thickness`` (the way it bends) and ``height``, metres."""
+    """A board on edge: ``thickness`` (the way it bends) and ``height``, metres; ``ply``: of plywood the least radius of
+    an edge that it takes with its face grain upright, metres, whatever the lumber's level; ``None`` of lumber."""
 
     name: str
     thickness: float
     height: float
+    ply: float | None = None
 
     def least_radius(self, ratio: float) -> float:
         """Return the least radius at mid-thickness in metres, for a ratio of ``LEVELS``.
@@ -36,7 +42,8 @@ class Board:
     @property
     def stiffness(self) -> float:
         """E I in newton square metres, bent across its thickness."""
-        return LUMBER_MODULUS * self.height * self.thickness**3 / 12
+        part = 1.0 if self.ply is None else PLY_ACROSS
+        return part * LUMBER_MODULUS * self.height * self.thickness**3 / 12
 
 
 def bend_radius(edge: float, board: Board, inner: bool) -> float:
@@ -49,11 +56,15 @@ def bend_radius(edge: float, board: Board, inner: bool) -> float:
 
 def least_edge(board: Board, ratio: float, inner: bool) -> float:
     """Return the least radius of an edge that a board takes, metres: of the edge itself, not of the board's middle."""
+    if board.ply is not None:
+        return board.ply
     return board.least_radius(ratio) + (board.thickness / 2 if inner else -board.thickness / 2)
 
 
 def bends(edge: float, board: Board, inner: bool) -> str | None:
     """Return the first level of ``LEVELS`` at which a board takes an edge; ``None`` where it takes it at none."""
+    if board.ply is not None:
+        return next(iter(LEVELS)) if edge >= board.ply * (1 - 1e-9) else None
     radius = bend_radius(edge, board, inner)
     return next((level for level, ratio in LEVELS.items() if radius >= board.least_radius(ratio)), None)
 

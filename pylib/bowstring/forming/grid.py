@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from math import acos, asin, ceil, cos, pi, radians
 
 from bowstring.forming.joints import LEAST_CORNER, NARROW, RATIO, spread
@@ -113,6 +114,25 @@ def _string_grid(pad: Pad, columns: int, square: tuple[GridJoint, ...], offs: li
         on_string=True,
         inner=inner if beyond and not alike else None,
     )
+
+
+def longest_curved(filled: Filled, made: Grid) -> float:
+    """Return the longest curved side of a panel, metres: of the curve between two joints, or a joint and its end.
+
+    >>> from bowstring.geometry.arc import Arc
+    >>> half_round = Segment(Arc.of_angle(1.0, pi / 2))
+    >>> round(longest_curved(half_round, grid(half_round, 2, 1)) / pi, 9)
+    0.5
+    """
+    whole, square = filled.arc.arc_length, [place for joint in made.square for place in joint.arc]
+    ends = [[joint for joint in made.along if joint.at > 0]]
+    if isinstance(filled, Pad) and filled.both:
+        ends.append([joint for joint in made.along if joint.at < -filled.sides])
+    longest = 0.0
+    for along in ends:
+        places = sorted([0.0, whole, *square, *(place for joint in along for place in joint.arc)])
+        longest = max(longest, *(after - before for before, after in pairwise(places)))
+    return longest
 
 
 def squarish(filled: Filled, most: float) -> tuple[int, int]:

@@ -57,7 +57,7 @@ class Rest:
 
 def rest_of(filled: Filled, wide: float) -> Rest | None:
     """Return what lies farther than ``wide`` metres from all forms, ``None`` where nothing does."""
-    return _of_pad(filled, wide) if isinstance(filled, Pad) else _of_segment(filled, wide)
+    return of_pad(filled, wide) if isinstance(filled, Pad) else _of_segment(filled, wide)
 
 
 def _of_segment(filled: Segment, wide: float) -> Rest | None:
@@ -68,12 +68,13 @@ def _of_segment(filled: Segment, wide: float) -> Rest | None:
     return Rest(Segment(Arc.of_angle(radius, acos(over / radius))), 0.0, 1, wide)
 
 
-def _of_pad(pad: Pad, wide: float) -> Rest | None:
+def of_pad(pad: Pad, wide: float, *, backed: bool = True) -> Rest | None:
+    """Return the same of a slab with straight sides; not ``backed``: the band leaves out what closes it at the back."""
     radius, half = pad.arc.radius - wide, pad.arc.chord / 2 - wide
     if half <= 0:
         return None
     ends = sqrt((radius - half) * (radius + half)) + pad.center  # where the arc meets the lines at the sides
-    back = -pad.sides / 2 if pad.both else wide - pad.sides
+    back = -pad.sides / 2 if pad.both else (wide if backed else 0.0) - pad.sides
     foot = -pad.sides - pad.center - radius if pad.both else back
     if back < ends:
         curve = Segment(Arc.of_angle(radius, asin(min(1.0, half / radius))))

@@ -82,6 +82,16 @@ _TABLE = ((1 / 4, 2, 5), (5 / 16, 2, 6), (3 / 8, 3, 8), (1 / 2, 6, 12), (5 / 8, 
 """Plywood bent dry: inches, least radius in feet across and along the grain (APA, concrete-form panels)."""
 
 
+def ply_radius(thickness: float) -> float | None:
+    """Return the least radius across the face grain of plywood so thick, metres: that of the table's next thicker one;
+    ``None`` where the table ends before it.
+
+    >>> ply_radius(0.375 * INCH) == 3 * FOOT, ply_radius(INCH)
+    (True, None)
+    """
+    return next((row[1] * FOOT for row in _TABLE if row[0] * INCH >= thickness - 1e-9), None)
+
+
 def _sheets(names: dict[str, float], unit: float) -> tuple[Sheet, ...]:
     """Return the sheets of a trade: each has the figures of the table's next thicker one, which bends the less."""
     found = []

@@ -93,7 +93,7 @@ def test_the_corner_where_the_curve_meets_the_sides_is_told() -> None:
     assert half is not None and low is not None
     assert any("tangent, no corner" in text for text in half["sides_how"])
     assert degrees(2 * atan2(1, 3)) == pytest.approx(36.87, abs=0.01)
-    assert any("at 126°" in text for text in low["sides_how"])
+    assert any("at 127°" in text for text in low["sides_how"])
     assert answer_to(LOW)["build"][0]["state"] == "usual"
 
 

@@ -131,7 +131,7 @@ def test_the_numbers_are_the_parts_own() -> None:
     assert [one.rstrip(".") for one in shown(cards["tops"])] == re.findall(r'[-\d/]+"', " ".join(grades["conclusion"]))
     level = cards["tops"]["right"]
     assert level and level["shown"] == grades["drop"]
-    assert shown(cards["pour"]) == [pour["number"], pour["reach"][-2]["call_shown"]]
+    assert shown(cards["pour"]) == [pour["number"], pour["reach"][-3:][0]["call_shown"]]
     assert pour["bulkhead"] and f"joint {pour['bulkhead']['joint']}." in " ".join(cards["pour"]["notes"])
 
 

@@ -79,7 +79,7 @@ def test_a_thick_edge_at_a_building_is_asked_about() -> None:
     for job, asked in (({**AGAINST, "slab": slab}, True), (AGAINST, False)):
         pour = answer_to(job)["pour"]
         assert pour is not None
-        assert any("figured as thick as the others: ask" in text for text in pour["lines"]) is asked
+        assert any("Is the edge at the building thick, too?* It is figured" in text for text in pour["lines"]) is asked
 
 
 @pytest.mark.parametrize(("low", "warned"), [("inside", True), ("outside", False)])

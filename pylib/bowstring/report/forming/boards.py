@@ -14,8 +14,9 @@ from bowstring.report.forming.boards_otherwise import otherwise, remedy, strip_r
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
 from bowstring.report.forming.boards_stakes import Staking, StraightStakes, reason_of, staked_edge, straight_stakes
 from bowstring.report.forming.formboard import unknown_board
-from bowstring.report.forming.pad_corner import bevel_told
+from bowstring.report.forming.pad_corner import bevel_told, carried_told
 from bowstring.report.forming.plan import Plan, is_designed
+from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
 from bowstring.words import say
@@ -63,7 +64,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "stock_shown": cutting.listed(tape, unit, sorted(choice.lengths)),
         "unit_shown": unit,
         "cut": cutting.cut_rows(plan, choice, edges, made, unit),
-        "cut_note": " ".join([*cutting.cut_note(choice, tape), *([say("pad.cut_long")] if bevel_told(plan) else [])]),
+        "cut_note": " ".join([*cutting.cut_note(choice, tape), *_cut_beside(plan)]),
         "buy": cutting.buy_rows(tape, choice, made, unit),
         "gave_way": cutting.gave_way(made, choice.practice, tape),
         "stakes": stakes,
@@ -95,10 +96,17 @@ def _carried(plan: Plan, choice: Choice) -> list[str]:
     tangent, could = plan.filled.tangent, room_past(plan, choice.practice.overrun)
     past = plan.tape.show_whole(choice.overrun or could)
     if choice.overrun:
-        return [say("pad.carry_tangent", past=past)] if tangent else bevel_told(plan)
+        return carried_told(plan)
     if not could:
         return [say("pad.no_room")]
     return [say("pad.no_overrun_tangent" if tangent else "pad.no_overrun_corner", past=past)]
+
+
+def _cut_beside(plan: Plan) -> list[str]:
+    """Return how side forms are measured whose ends are beveled, and the strip that is bought with the boards."""
+    strip = strip_told(plan)
+    bought = [say("pad.buy_strip" if strip["deep"] else "pad.buy_strip_full", **strip)] if strip else []
+    return [*([say("pad.cut_long")] if bevel_told(plan) else []), *bought]
 
 
 def _stakes_how(

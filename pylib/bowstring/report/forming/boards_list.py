@@ -58,7 +58,7 @@ class Looked:
 
     def is_close(self, level: str = JOB) -> bool:
         """Tell whether it takes the edges but just at a level, or just doesn't: lumber differs by more than that."""
-        return abs(self.ratio / LEVELS[level] - 1) <= CLOSE
+        return abs(self.ratio / LEVELS[JOB if self.board.ply is not None else level] - 1) <= CLOSE
 
 
 @dataclass(frozen=True)
@@ -164,6 +164,8 @@ def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
 
     def look(board: Board) -> Looked:
         ratio = min(bend_radius(edge.radius, board, edge.inner) for edge in edges) / board.thickness
+        if board.ply is not None:
+            ratio = LEVELS[JOB] * min(edge.radius for edge in edges) / board.ply
         return Looked(board, {edge.key: bends(edge.radius, board, edge.inner) for edge in edges}, ratio)
 
     own = look(named) if named else None

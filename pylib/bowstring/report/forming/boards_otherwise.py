@@ -72,7 +72,13 @@ def plywood(practice: Practice, tightest: float, tape: Tape) -> str:
     if not across:
         return say("boards.no_plywood", radius=radius_up(tape, practice.sheets[0].across))
     thickest, longest = across[-1], tape.show_whole(practice.strip_lengths[0])
-    return say("boards.plywood", thickness=tape.show_limit(thickest.thickness), longest=longest)
+    told = say("boards.plywood", thickness=tape.show_limit(thickest.thickness), longest=longest)
+    return f"{told} {_off(thickest.thickness, tape)}"
+
+
+def _off(thickness: float, tape: Tape) -> str:
+    """Return how far off the edge form stakes stand for something so thick, metres."""
+    return say("boards.then_off", size=tape.show_limit(thickness))
 
 
 def layered(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
@@ -86,8 +92,8 @@ def layered(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[s
     if count == 1:
         return []
     longer = max(edge.angle for edge in edges) * thick
-    return [say("boards.layers", count=count, thickness=tape.show_limit(thick)), say("boards.layer_longer",
-            longer=tape.show_up(longer))]  # fmt: skip
+    layers_told = say("boards.layers", count=count, thickness=tape.show_limit(thick))
+    return [f"{layers_told} {_off(count * thick, tape)}", say("boards.layer_longer", longer=tape.show_up(longer))]
 
 
 def _kerfed(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[str]:
@@ -99,7 +105,8 @@ def _kerfed(choice: Choice, edges: tuple[FormedEdge, ...], tape: Tape) -> list[s
         cuts = kerf_words(choice, edge, tape)
         if cuts:
             count, words = cuts
-            found.append(say(f"boards.kerfs_{edge.key}", count=count, **words))
+            told = say(f"boards.kerfs_{edge.key}", count=count, **words)
+            found.append(f"{told} {_off(choice.thick.board.thickness, tape)}")
             found += [] if edge.inner else [say("boards.kerfs_cover")]
     return [*found, say("boards.kerfs_how")] if found else []
 

@@ -48,6 +48,8 @@ def more_of(choice: Choice, tape: Tape, boards: int, stakes: int) -> str:
         return say(
             "boards.more_near", radius=radius_up(tape, least_edge(choice.told.board, ratio, inner=not choice.alone))
         )
+    if boards == 1:
+        return say("boards.more_one", stakes=stakes)
     return say("boards.more_usual", boards=boards, stakes=stakes) if boards else say("boards.more_long", stakes=stakes)
 
 

@@ -29,9 +29,8 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         return None
     marks, tape = marks_of(plan), plan.tape
     lines, bays, ground = report_lines(plan, marks), report_bays(plan, marks), Ground(plan, marks)
-    far, standing = plan.taper.last if plan.taper else None, report_standing(plan)
+    far, standing, diagonal = plan.taper.last if plan.taper else None, report_standing(plan), alike_of(bays)
     lengths, tight = {key: _length(plan, marks.edge(key)) for key in (OUTSIDE, INSIDE)}, _is_tight(plan, marks)
-    hands, diagonal = _by_hand(plan, lengths), alike_of(bays)
     return {
         "state": "near" if tight or standing else "usual",
         "short": _short(plan, marks, tight),
@@ -43,8 +42,8 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "width_shown": tape.show(plan.width),
         "far_width": far,
         "far_width_shown": "" if far is None else tape.show(far),
-        "left": hands.get("left"),
-        "right": hands.get("right"),
+        "left": _by_hand(plan, lengths).get("left"),
+        "right": _by_hand(plan, lengths).get("right"),
         "outside": lengths[OUTSIDE],
         "inside": lengths[INSIDE],
         "area": (plan.taper or plan.slab).area,
@@ -68,6 +67,7 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "faces": faces_told(plan, marks),
         "footing": footing_boards(plan),
         "faces_sheet": faces_sheet(plan, marks),
+        "strip_shown": "",
         "footing_shown": _footing_shown(plan),
         "passes": [*passes_told(plan, marks), *dig_told(plan, marks)],
         "dug_out": dug_out(plan, marks),

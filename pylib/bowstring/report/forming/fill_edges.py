@@ -25,6 +25,7 @@ from bowstring.report.forming.pad_edges import (
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forming.standing import report_standing
+from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgesPart, LineRow
 from bowstring.words import say
@@ -38,8 +39,7 @@ STRING, STRING_FORM, STRING_DIG = "string", "string_form", "dig_string"
 def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
     """Return the answer's ``edges``."""
     tape, outward = plan.tape, plan.layout.job.outward
-    lines = list(_lines(plan, filled))
-    arc, string = length_of(plan, filled.arc.arc_length), opposite(plan, filled)
+    lines, string, arc = list(_lines(plan, filled)), opposite(plan, filled), length_of(plan, filled.arc.arc_length)
     side, past = plan.layout.side, overdig_of(plan)
     hands = {} if side is None else {side: arc, "right" if side == "left" else "left": string}
     dug, pad, standing = outward <= past, filled if isinstance(filled, Pad) else None, report_standing(plan)
@@ -72,6 +72,7 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "sides_shown": tape.show(pad.sides) if pad else "",
         "sides_how": list(pad_forms(plan, pad)) if pad else [],
         "both_ends": pad is not None and pad.both,
+        "strip_shown": _strip(plan),
         "curve_gap": curve_gap_of(plan),
         "straight_gap": straight_board_of(plan)[1],
         "bays": [],
@@ -164,6 +165,12 @@ def _along(plan: Plan, filled: Filled, key: str, off: float, note: str, yours: b
         "arc_length_shown": tape.show(arc.arc_length),
         "off_shown": off_shown(plan, 0.0 if yours else off - outward),
     }
+
+
+def _strip(plan: Plan) -> str:
+    """The isolation strip as it is signed off: how thick, and how deep where that is known."""
+    strip = strip_told(plan)
+    return "; ".join(text for text in (strip["gap"], strip["deep"]) if text) if strip else ""
 
 
 def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from math import degrees, floor
 
-from bowstring.forming.grid import Grid, GridJoint, grid, rows_of, squarish
+from bowstring.forming.grid import Grid, GridJoint, grid, longest_curved, rows_of, squarish
 from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, RATIO
 from bowstring.forming.pad import Filled, Pad
 from bowstring.job.forming import MOST_PANELS
@@ -14,6 +14,7 @@ from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THIN, limit_of
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
+from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import GridRow, JointsPart, PanelsRow
 from bowstring.words import say
@@ -163,10 +164,17 @@ def _stop(plan: Plan, jointing: FillJointing) -> str:
 
 
 def _why_most(plan: Plan, jointing: FillJointing) -> str:
+    tape, most = plan.tape, most_of(plan.tape, jointing.most)
+    curved = longest_curved(plan.filled, jointing.grid) if plan.filled is not None else 0.0
+    over = say("fill.curved_side", curved=tape.show_running(curved)) if curved > jointing.most * (1 + 1e-9) else ""
+    return " ".join(text for text in (_most_told(plan, most, straight=bool(over)), over) if text)
+
+
+def _most_told(plan: Plan, most: str, *, straight: bool) -> str:
+    """Why no side of a panel is longer; ``straight``: of which that is true alone."""
     tape, said = plan.tape, plan.said
-    most = most_of(tape, jointing.most)
     if said.joints.every is not None:
-        return say("fill.most_every", most=most)
+        return say("fill.most_every_straight" if straight else "fill.most_every", most=most)
     if said.slab.thickness:
         return say("joints.most_thickness", most=most, thickness=thick(tape, said.slab.thickness))
     return say("joints.most_thickness_thin", most=most, thickness=fine_tape(tape).show(THIN if tape.feet else 0.1))
@@ -194,7 +202,7 @@ def _row(plan: Plan, filled: Filled, number: int, kind: str, joint: GridJoint) -
         "arc": list(joint.arc),
         "arc_shown": places[0] if len(places) == 1 else say("fill.two_places", first=places[0], last=places[1]),
         "corner": corner,
-        "corner_shown": f"{floor(corner + 1e-9)}°",
+        "corner_shown": f"{floor(corner + (1e-9 if corner < LEAST_CORNER - 1e-9 else 0.5))}°",  # one under it shows so
         "sharp": corner < LEAST_CORNER - 1e-9,
     }
 
@@ -244,6 +252,13 @@ def _end_row(plan: Plan, made: Grid) -> list[str]:
     return [say("pad.end_row", deep=shown(made.end))]
 
 
+def _shape(plan: Plan, made: Grid) -> str:
+    """The sentence that says how far panels are from square."""
+    if made.ratio <= RATIO:
+        return "joints.shape"
+    return "pad.shape" if isinstance(plan.filled, Pad) else "fill.shape"
+
+
 def _lines(plan: Plan, jointing: FillJointing, depth: float | None) -> list[str]:
     """How they are cut, and why so."""
     tape, thickness, made = plan.tape, plan.said.slab.thickness, jointing.grid
@@ -252,15 +267,13 @@ def _lines(plan: Plan, jointing: FillJointing, depth: float | None) -> list[str]
     else:
         deep = say("joints.deep_wall" if thickness else "joints.deep_open")
     gap = fine_tape(tape).show(ISOLATION[plan.layout.job.tape.feet])
-    ratio = f"{made.ratio:.2f}"
+    ratio, cut = f"{made.ratio:.2f}", [say("fill.shape_cut")] if made.square or made.along else []
     return [
         say("fill.square"),
         *([say("fill.leg", leg=tape.show_whole(LEG[plan.layout.job.tape.feet]))] if _is_sharp(made) else []),
         *_end_row(plan, made),
         deep,
-        say("joints.shape", ratio=ratio)
-        if made.ratio <= RATIO
-        else say("pad.shape" if isinstance(plan.filled, Pad) else "fill.shape", ratio=ratio),
+        " ".join([say(_shape(plan, made), ratio=ratio), *cut]),
         _why_most(plan, jointing),
-        say("joints.isolation", gap=gap),
+        say("pad.joint_building" if strip_told(plan) else "joints.isolation", gap=gap),
     ]

@@ -3,10 +3,12 @@ is bent, and so thin; the straight edges' is a thick one."""
 
 from __future__ import annotations
 
+from math import ceil
+
 from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.boards_list import choose, edges_of
 from bowstring.report.forming.edge_board import board_of, straight_board_of
-from bowstring.report.forming.formboard import unknown_board
+from bowstring.report.forming.formboard import own_board, practice_of, unknown_board
 from bowstring.report.forming.plan import Plan
 from bowstring.words import say
 
@@ -31,10 +33,22 @@ def stand_notes(plan: Plan) -> list[str]:
     curved, thin = bent
     if (curved, thin) == (straight, thick):
         return [say("forming.note.behind", size=size(thin), board=curved)]
+    past = beside_of(plan)
     return [
         say("forming.note.behind_curve", size=size(thin), board=curved),
         say("forming.note.behind_straight", size=size(thick), board=straight),
+        *one_layer(plan),
+        *([say("forming.note.beside_curve", past=size(past), size=size(thin))] if past else []),
     ]
+
+
+def beside_of(plan: Plan) -> float:
+    """Return along how much of a tangent side, next to the curve, the curve's own board runs on, metres: its stakes
+    stand as far off there as that is thick. 0 where the side's board is as thick, or none of the curve's runs on."""
+    bent, pad = bent_of(plan), plan.filled
+    if bent is None or not isinstance(pad, Pad) or not pad.tangent or bent[1] == straight_board_of(plan)[1]:
+        return 0.0
+    return choose(plan, edges_of(plan)).overrun
 
 
 def curve_gap_of(plan: Plan) -> float | None:
@@ -48,7 +62,18 @@ def edge_curve(plan: Plan) -> str:
     bent = bent_of(plan)
     if bent is None:
         return say("fill.stand_none")
-    return say("edges.form_outside", size=plan.tape.show_whole(bent[1]), board=bent[0])
+    told = say("edges.form_outside", size=plan.tape.show_whole(bent[1]), board=bent[0])
+    return " ".join([told, *one_layer(plan)])
+
+
+def one_layer(plan: Plan) -> list[str]:
+    """Return, of a board of the crew's own that is thinner than any of the list, that stakes stand off by one layer of
+    it, and by how much for the layers that make up a board."""
+    own, whole = own_board(plan), practice_of(plan).thicknesses[0]
+    if own is None or own.thickness > whole / 2 * (1 + 1e-9):
+        return []
+    count, size = ceil(whole / own.thickness - 1e-9), plan.tape.show_limit
+    return [say("fill.one_layer", size=size(own.thickness), count=count, built=size(count * own.thickness))]
 
 
 def stand_curve(plan: Plan) -> str:
@@ -57,7 +82,8 @@ def stand_curve(plan: Plan) -> str:
     if bent is None:
         return say("fill.stand_none")
     name, thickness = bent
-    return say("fill.stand_curve", size=plan.tape.show_whole(thickness), board=name)
+    told = say("fill.stand_curve", size=plan.tape.show_whole(thickness), board=name)
+    return " ".join([told, *one_layer(plan)])
 
 
 def stand_straight(plan: Plan, filled: Filled) -> str:
@@ -66,4 +92,8 @@ def stand_straight(plan: Plan, filled: Filled) -> str:
     key = "fill.stand_string"
     if isinstance(filled, Pad):
         key = "pad.stand_straight" if filled.backed else "pad.stand_sides"
-    return say(key, size=plan.tape.show_whole(thickness), board=name)
+    told, bent, past = say(key, size=plan.tape.show_whole(thickness), board=name), bent_of(plan), beside_of(plan)
+    if bent is None or not past:
+        return told
+    size = plan.tape.show_whole
+    return f"{told} {say('pad.stand_beside', past=size(past), size=size(bent[1]), board=bent[0])}"

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bowstring.forming.boards import Board
-from bowstring.forming.stock import FEET, METRES, Practice
+from bowstring.forming.stock import FEET, METRES, Practice, ply_radius
 from bowstring.report.forming.plan import Plan
 
 MOST_BANKED = 0.0254 * (1 + 1e-9)
@@ -49,13 +49,22 @@ def own_board(plan: Plan) -> Board | None:
         return None
     thickness = said.thickness or (listed.thickness if listed else practice.thicknesses[0])
     tall = said.height or (listed.height if listed else practice.heights[height_of(plan)])
-    return Board(listed.name if listed else said.kind, thickness, tall)
+    ply = ply_radius(thickness) if listed is None and _is_ply(said.kind) else None
+    return Board(listed.name if listed else said.kind, thickness, tall, ply)
 
 
 def unknown_board(plan: Plan) -> str | None:
     """Return the name of a board that no list has and no thickness is said of."""
     said = plan.said.board
     return said.kind if said.kind and own_board(plan) is None else None
+
+
+PLYWOOD = ("ply", "triplay", "contrachap")
+"""What a board's name has in it that is plywood, in the languages of the page."""
+
+
+def _is_ply(name: str) -> bool:
+    return any(part in name.lower() for part in PLYWOOD)
 
 
 def _listed(kind: str) -> Board | None:

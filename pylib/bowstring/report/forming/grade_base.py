@@ -10,6 +10,7 @@ from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.grade_rows import lacks_hand, unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan, is_wall
+from bowstring.report.forming.thick_edge import edge_bed
 from bowstring.report.forms.build_grades import TopPart, TopRow
 from bowstring.words import say
 
@@ -30,6 +31,7 @@ def base_lines(plan: Plan) -> Iterator[str]:
         return
     marks = tape_of_heights(plan.tape)
     yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
+    yield from edge_bed(plan)
     if plan.said.slab.apron is not None:
         yield say("deep.bed", apron=short_told(plan))
     height = form_of(plan).height  # the board of which the boards' own page speaks

@@ -38,6 +38,16 @@ def bevel_told(plan: Plan) -> list[str]:
     return [say("pad.carry_corner", past=past), say("pad.bevel", **bevel), say("pad.long_point", **bevel)]
 
 
+def carried_told(plan: Plan) -> list[str]:
+    """Return how the curve's board runs on past A and B, and how the side forms meet it: down tangent sides straight
+    on, past a corner as it is beveled."""
+    pad = plan.filled
+    past = room_past(plan, overrun_of(plan))
+    if isinstance(pad, Pad) and pad.tangent and past:
+        return [say("pad.carry_tangent", past=plan.tape.show_whole(past))]
+    return bevel_told(plan)
+
+
 def bevel_note(plan: Plan) -> str:
     """Return the same for a card, empty where they are cut square."""
     bevel = bevel_of(plan)

@@ -10,9 +10,9 @@ from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.edge_board import straight_board_of
 from bowstring.report.forming.fill_stand import stand_straight
-from bowstring.report.forming.pad_corner import bevel_told
+from bowstring.report.forming.pad_corner import carried_told
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.quantities import fine_tape
+from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_edges import EdgeLength, LineRow
 from bowstring.words import say
 
@@ -24,8 +24,8 @@ NEXT_TO = 0.05
 
 
 def joined_shown(pad: Pad) -> str:
-    """Return the corner between the curve and a side in whole degrees, down."""
-    return f"{floor(degrees(pad.joined) + 1e-9)}°"
+    """Return the corner between the curve and a side in whole degrees."""
+    return f"{floor(degrees(pad.joined) + 0.5)}°"
 
 
 def length_of(plan: Plan, metres: float) -> EdgeLength:
@@ -98,10 +98,13 @@ def pad_lines(plan: Plan, pad: Pad, past: str) -> Iterator[LineRow]:
 def square_of(plan: Plan, pad: Pad) -> Triangle | None:
     """Return the whole-number triangle by which a side is squared off the string; ``None`` where none has room.
 
-    Never one whose long side is next to the diagonal: that proves the sides, and so no step may pull it.
+    Never one whose long side is next to the diagonal: that proves the sides, and so no step may pull it. Nor one whose
+    leg back ends in the building that closes the sides.
     """
     kit = kit_of(plan.layout.job.tape, plan.layout.job.site.tape_length)
     found = whole_triangles(pad.arc.chord, pad.sides, kit.unit_leg, kit.tape)
+    if pad.against:
+        found = [one for one in found if one.out <= pad.sides * (1 + 1e-9)]
     apart = (one for one in found if abs(one.long_side - pad.diagonal) > NEXT_TO * pad.diagonal)
     return next(apart, None)
 
@@ -119,7 +122,7 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
         yield say("pad.square", shape=triangle.whole or "", along=tape.show(triangle.along),
                   out=tape.show(triangle.out), long_side=tape.show(triangle.long_side))  # fmt: skip
     yield say("pad.pull", sides=tape.show(pad.sides))
-    yield from bevel_told(plan)
+    yield from carried_told(plan)
     if pad.both:
         yield stand_straight(plan, pad)
         yield say("pad.set_other")
@@ -136,11 +139,10 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
 
 def against_told(plan: Plan, pad: Pad) -> Iterator[str]:
     """What a pad's square end against a building wants: no form and no dig there, and a strip out of its length."""
-    tape, gap = plan.tape, ISOLATION[plan.layout.job.tape.feet]
-    strip = fine_tape(tape).show(gap)
+    tape, gap, strip = plan.tape, ISOLATION[plan.layout.job.tape.feet], strip_told(plan)
     yield say("pad.against")
-    yield say("pad.against_strip", gap=strip, chord=tape.show(pad.arc.chord))
-    yield say("pad.against_length", gap=strip, sides=tape.show(pad.sides), left=tape.show(pad.sides - gap))
+    yield say("pad.against_strip" if strip["deep"] else "pad.against_strip_full", **strip)
+    yield say("pad.against_length", gap=strip["gap"], sides=tape.show(pad.sides), left=tape.show(pad.sides - gap))
 
 
 def pad_check(plan: Plan, pad: Pad) -> str:

@@ -13,7 +13,7 @@ from bowstring.report.forming.grade_told import climbed, drops
 from bowstring.report.forming.heights import size_of
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pour_reach import HALF_OUT
+from bowstring.report.forming.pour_reach import LAST_CALLS
 from bowstring.report.forming.pouring import pouring_of
 from bowstring.report.forming.quantities import inch_tape, mark_up, ordered_number
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
@@ -147,9 +147,9 @@ def pour_card(plan: Plan, part: PourPart) -> CardRow:
     numbers, drawn = [(part["unit"], part["number"])], [("slab", "slab", 1)]
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
     if part["reach"]:
-        half = part["reach"][HALF_OUT]
-        numbers.append((say("forming.label.call", out=half["out"]), half["call_shown"]))
-        values.append(half["call"])
+        first = part["reach"][LAST_CALLS][0]
+        numbers.append((say("forming.label.call", out=first["out"]), first["call_shown"]))
+        values.append(first["call"])
         drawn.append(("outside", "outside", 2))
     notes = [unstarred(text) for text in part["deep"]["thin"]]
     values += [size for read in plan.said.slab.depths for size in (read.at, read.depth)]

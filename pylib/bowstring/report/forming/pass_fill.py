@@ -21,8 +21,9 @@ from bowstring.report.forming.pad_corner import bevel_note
 from bowstring.report.forming.pass_build import no_board, overrun_of, splices_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
 from bowstring.report.forming.plan import Plan
-from bowstring.report.forming.pour_reach import HALF_OUT
+from bowstring.report.forming.pour_reach import LAST_CALLS
 from bowstring.report.forming.pouring import runs_back
+from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import JointsPart
@@ -62,10 +63,16 @@ def dig_card(plan: Plan, filled: Filled) -> CardRow:
         which = "forming.note.sides_both" if filled.both else "forming.note.sides"
         notes.append(say(which, sides=tape.show(filled.sides)))
     text = say("forming.dig_round" if pad else "forming.dig_string")
-    if isinstance(filled, Pad) and filled.against:
+    if _at_building(filled):
         text = say("forming.dig_against")
-    return pass_card("dig", text, [*_line(plan, filled), past], numbers, None, notes,
-                     [("stake", "dig_outside", 1), ("inside", "dig_inside", 2)])  # fmt: skip
+    drawn = [("stake", "dig_outside", 1), ("inside", "dig_inside", 2)][: 1 if _at_building(filled) else 2]
+    return pass_card("dig", text, [*_line(plan, filled), past], numbers, None, notes, drawn)
+
+
+def _at_building(filled: Filled | None) -> bool:
+    """Whether across from the curve there is a building: what is told of straight forms is of the sides then, which the
+    cut across the slab doesn't show."""
+    return isinstance(filled, Pad) and filled.against
 
 
 def line_card(plan: Plan, filled: Filled) -> CardRow:
@@ -118,7 +125,9 @@ def stakes_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     ]
     round_across = isinstance(plan.filled, Pad) and plan.filled.both
     drawn = [("outside", "outside", 1), ("inside", "inside", 2)]
-    if not bent:
+    if _at_building(plan.filled):
+        drawn = drawn[:1] if bent else []
+    elif not bent:
         drawn = [] if round_across else [("inside", "inside", 1)]
     text = say("forming.stakes_round" if bent else "forming.stakes_straight")
     return pass_card("stakes", text, values, numbers, None, notes, drawn)
@@ -189,18 +198,21 @@ def _tops_notes(plan: Plan, part: GradesPart, joints: JointsPart | None) -> Iter
         yield say("forming.note.joints", count=len(joints["grid"]), depth=joints["depth_shown"])
 
 
-def pour_card(filled: Filled, part: PourPart) -> CardRow:
+def pour_card(plan: Plan, filled: Filled, part: PourPart) -> CardRow:
     """Return the card before the truck comes."""
+    strip = strip_told(plan)
+    notes = [*([say("forming.note.strip", **strip)] if strip else []), say("forming.note.burns")]
     numbers, drawn = [(part["unit"], part["number"])], [("slab", "slab", 1)]
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
+    values += strip.values()
     if part["reach"]:
-        half = part["reach"][HALF_OUT]
+        first = part["reach"][LAST_CALLS][0]
         back = "call_other" if isinstance(filled, Pad) and filled.both else "call_back"
         label = back if runs_back(filled) else "call_string"
-        numbers.append((say(f"forming.label.{label}", out=half["out"]), half["call_shown"]))
-        values.append(half["call"])
+        numbers.append((say(f"forming.label.{label}", out=first["out"]), first["call_shown"]))
+        values.append(first["call"])
         drawn.append(("inside", "inside", 2))
-    return pass_card("pour", say("forming.pour"), values, numbers, None, [say("forming.note.burns")], drawn)
+    return pass_card("pour", say("forming.pour"), values, numbers, None, notes, drawn)
 
 
 def _marks(plan: Plan) -> Marks:

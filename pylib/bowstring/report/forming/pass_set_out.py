@@ -12,6 +12,7 @@ from bowstring.report.forming.hubs import hubs_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import thick
+from bowstring.report.forming.thick_edge import edge_note
 from bowstring.report.forms.cards import CardRight, CardRow
 from bowstring.words import say
 
@@ -72,9 +73,7 @@ def base_card(plan: Plan, *, over_line: bool = False) -> CardRow:
             notes.append(say("forming.note.apron_base", deep=thick(tape, apron)))
     if slab.base is None:
         notes.append(say("forming.note.no_base"))
-    if slab.edge_width and slab.edge_depth and slab.edge_depth > deep:
-        edge = thick(tape, slab.edge_depth + base)
-        notes.append(say("forming.note.edges", wide=thick(tape, slab.edge_width), deep=edge))
+    notes += edge_note(plan)
     if slab.footing_width and slab.footing_depth and plan.filled is None:
         sizes = {"wide": thick(tape, slab.footing_width), "deep": thick(tape, slab.footing_depth)}
         notes.append(say("forming.note.footing", **sizes))

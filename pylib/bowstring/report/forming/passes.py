@@ -64,7 +64,7 @@ def _of_fill(built: Built, filled: Filled, pour: PourPart) -> dict[str, Callable
         "stakes": lambda: pass_fill.stakes_card(plan, built.boards),
         "boards": lambda: pass_fill.boards_card(plan, built.boards),
         "tops": lambda: pass_fill.tops_card(plan, filled, built.grades, built.joints),
-        "pour": lambda: pass_fill.pour_card(filled, pour),
+        "pour": lambda: pass_fill.pour_card(plan, filled, pour),
     }
 
 

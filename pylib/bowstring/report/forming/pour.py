@@ -27,8 +27,9 @@ from bowstring.report.forming.pour_wall import (
     wall_panel,
     wall_why,
 )
-from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, footing_of, pouring_of
+from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, conclusion_of, footing_of, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, up_to, volume_text
+from bowstring.report.forming.thick_edge import building_asked, edge_dug, edge_signed
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_pour import DeepPart, PourPart
 from bowstring.words import say
@@ -178,17 +179,6 @@ def _ordered(pouring: Pouring) -> str:
     return ordered_number(pouring.order.ordered, pouring.step, pouring.yards)
 
 
-def conclusion_of(pouring: Pouring) -> tuple[str, str, str]:
-    """Return the conclusion as one number, what it counts, and as a sentence."""
-    if pouring.small:
-        bag, count = BAGS[pouring.yards][0], pouring.called(pouring.order)
-        return count, say("pour.unit_bags", bag=bag), say("pour.bags", count=count, bag=bag)
-    number = _ordered(pouring)
-    if pouring.yards:
-        return number, say("pour.unit_yards"), say("pour.order_yards", number=number)
-    return number, say("pour.unit_metres"), say("pour.order_metres", number=number)
-
-
 def why_of(plan: Plan, pouring: Pouring) -> str:
     """Return how the order came to be."""
     made, feet = pouring.order, plan.tape.feet
@@ -248,6 +238,9 @@ def _deep_told(plan: Plan, pouring: Pouring) -> DeepPart:
         "apron_depth": "" if pouring.deep.apron is None else thick(plan.tape, pouring.deep.apron.depth),
         "apron_joint": apron_joint(plan),
         "apron_ends": ends_at(plan),
+        "edge_dug": edge_dug(plan),
+        "edge_signed": edge_signed(plan),
+        "edge_building": building_asked(plan, pouring),
         "dig_shown": _dig_shown(plan, pouring.depth),
         "dig_apron": "" if pouring.deep.apron is None else _dig_shown(plan, pouring.deep.apron.depth),
         "measured": measured_lines(plan, pouring),

@@ -22,6 +22,7 @@ from bowstring.report.forming.quantities import (
     thick,
     volume_text,
 )
+from bowstring.report.forming.thick_edge import building_asked
 from bowstring.words import say
 
 
@@ -118,8 +119,8 @@ def _strip(plan: Plan, pouring: Pouring) -> str:
     strip = strip_of(plan)
     if not strip:
         return ""
-    told = say("pad.strip_out", gap=fine_tape(plan.tape).show(strip))
-    return f"{told} {say('pad.edges_building')}" if pouring.deep.edges(pouring.body, 1.0) else told
+    told = [say("pad.strip_out", gap=fine_tape(plan.tape).show(strip)), building_asked(plan, pouring)]
+    return " ".join(text for text in told if text)
 
 
 def footing_line(plan: Plan, pouring: Pouring) -> str:

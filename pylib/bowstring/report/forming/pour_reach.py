@@ -18,6 +18,10 @@ PARTS = ((0.5, "half"), (0.75, "three_quarters"))
 HALF_OUT = -2
 """Of the moments: half of the last truck, then three quarters."""
 
+LAST_CALLS = slice(-3, None)
+"""Of the moments: the last full truck before the last, where there is one, then those; the first of them still leaves
+time to call."""
+
 MOST_TRUCKS = 6
 """Rows of full trucks: of more only the last ones are told."""
 

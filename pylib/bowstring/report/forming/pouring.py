@@ -15,6 +15,7 @@ from bowstring.forming.slab import Slab, Taper
 from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.quantities import INCH, ordered_number
+from bowstring.words import say
 
 USUAL_WASTE = 0.10
 """5 and 10 % are usual; published are 3 to 20 %."""
@@ -241,6 +242,17 @@ def pouring_in(plan: Plan, body: Body, deep: Deep) -> Pouring:
     waste = USUAL_WASTE if said.waste is None else said.waste
     step, truck = said.step or USUAL_STEP, said.truck or USUAL_TRUCK[yards]
     return Pouring(yards, unit, body, deep, waste, step, truck, order(deep.volume(body, 1.0), waste, step * unit))
+
+
+def conclusion_of(pouring: Pouring) -> tuple[str, str, str]:
+    """Return the conclusion as one number, what it counts, and as a sentence."""
+    if pouring.small:
+        bag, count = BAGS[pouring.yards][0], pouring.called(pouring.order)
+        return count, say("pour.unit_bags", bag=bag), say("pour.bags", count=count, bag=bag)
+    number = ordered_number(pouring.order.ordered, pouring.step, pouring.yards)
+    if pouring.yards:
+        return number, say("pour.unit_yards"), say("pour.order_yards", number=number)
+    return number, say("pour.unit_metres"), say("pour.order_metres", number=number)
 
 
 def footing_of(plan: Plan, pouring: Pouring) -> Order | None:

@@ -173,7 +173,8 @@ class EdgesPart(TypedDict):
         area: between the edges; taper: what a width that changes means, as sentences.
         alike: whether all diagonals are equal; diagonal_shown: that one, empty where they aren't; bays: each bay's;
             diagonal: from A to the far end of B's straight side, ``None`` without such sides.
-        sides_how: how those are set, and what closes them, as sentences.
+        sides_how: how those are set, and what closes them, as sentences; strip_shown: how thick and how deep the
+            isolation strip is where that is a building, empty where it isn't.
         curve_gap, straight_gap: of a slab that fills its curve, how far off its edges their form stakes stand: the
             thickness of the board between, ``None`` of any other slab, and of a curve to which no board bends.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
@@ -212,6 +213,7 @@ class EdgesPart(TypedDict):
     sides_shown: str
     sides_how: list[str]
     both_ends: bool
+    strip_shown: str
     curve_gap: float | None
     straight_gap: float | None
     bays: list[BayRow]

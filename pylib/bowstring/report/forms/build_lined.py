@@ -186,9 +186,9 @@ class LinedSheet(TypedDict):
     """What the form sheet of a line of several pieces tells beside its pages.
 
     Attributes:
-        width_shown, depth_shown: of the slab, empty where that isn't said; apron_shown: how thick the apron is, empty
-            without one; from_start: from where and along what the places are told at which pieces begin; stakes: form
-            stakes to buy, 0 where no board bends.
+        width_shown, depth_shown: of the slab, empty where that isn't said; edge_signed: how thick its edge is and how
+            wide, apron_shown: how thick the apron is, empty without one; from_start: from where and along what the
+            places are told at which pieces begin; stakes: form stakes to buy, 0 where no board bends.
         wall_shown: how thick and high a wall is, with its footing, empty of a slab.
         wall_signs: a wall's sizes to sign off, and how far under its top its footing and its dig are; none of a slab.
         parts: in the order of the build's rows; places: in order along the line, none before there is a slab.
@@ -196,6 +196,7 @@ class LinedSheet(TypedDict):
 
     width_shown: str
     depth_shown: str
+    edge_signed: str
     apron_shown: str
     wall_shown: str
     wall_signs: list[LinedSign]

@@ -11,6 +11,7 @@ from bowstring.forming.line.sweep import Sweep
 from bowstring.forming.line.tops import HANDS, OFF, LineGrade
 from bowstring.report.forming.heights import elevation, height
 from bowstring.report.forming.quantities import thick
+from bowstring.report.forming.thick_edge import edge_signed
 from bowstring.report.forms.build_lined import LinedPlace, LinedSheet, LinedSpot
 from bowstring.report.lined import boards, edges, grades, joints, line, line_page, pour, wall_sizes
 from bowstring.report.lined.jointing import jointing_of
@@ -33,6 +34,7 @@ def sheet_of(plan: LinePlan) -> LinedSheet:
     return {
         "width_shown": tape.show(plan.width) if plan.slab is not None and plan.width is not None else "",
         "depth_shown": thick(tape, slab.thickness) if slab.thickness is not None else "",
+        "edge_signed": edge_signed(plan.plan),
         "apron_shown": thick(tape, slab.apron.thickness) if slab.apron is not None else "",
         "wall_shown": wall_sizes.size_of(plan),
         "wall_signs": wall_sizes.signs_of(plan),

@@ -15,7 +15,7 @@ from bowstring.report.forming.joints import depth_of
 from bowstring.report.forming.measured import thin_told
 from bowstring.report.forming.pass_build import MOST_SPLICES, overrun_of
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
-from bowstring.report.forming.pour import conclusion_of
+from bowstring.report.forming.pouring import conclusion_of
 from bowstring.report.forming.quantities import form_step, inch_tape, mark_up, up_to
 from bowstring.report.forms.cards import CardRow
 from bowstring.report.lined.board_cuts import LineCut, cut

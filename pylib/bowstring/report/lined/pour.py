@@ -12,7 +12,7 @@ from bowstring.report.forming.deepness import refusal_of
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.measured import measured_lines, thin_told
 from bowstring.report.forming.plan import is_wall
-from bowstring.report.forming.pour import conclusion_of, low_told, measure_told, more_of, open_told, why_of
+from bowstring.report.forming.pour import low_told, measure_told, more_of, open_told, why_of
 from bowstring.report.forming.pour_changes import changes_of, wider_rows
 from bowstring.report.forming.pour_lines import footing_told, lines_of
 from bowstring.report.forming.pour_wall import (
@@ -23,7 +23,7 @@ from bowstring.report.forming.pour_wall import (
     wall_order,
     wall_why,
 )
-from bowstring.report.forming.pouring import WIDER, Pouring, footing_along, pouring_in
+from bowstring.report.forming.pouring import WIDER, Pouring, conclusion_of, footing_along, pouring_in
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forms.build_lined import LinedPage, LinedPour, LinedTable
 from bowstring.report.forms.build_pour import ChangeRow

@@ -1,6 +1,9 @@
 """A slab that fills its curve, where Britain says something else."""
 
 MESSAGES = {
+    "fill.most_every_straight": "No straight side of a bay is over {most}, as you said.",
+    "fill.curved_side": "The longest curved side is {curved}: ask, or take more bays.",
+    "fill.shape_cut": "Bays that the curve cuts aren't counted in that.",
     "fill.centre_row": "Needs the edge, not the centreline",
     "fill.panels": "{columns} by {rows} bays",
     "fill.one_panel": "One bay, no joint",

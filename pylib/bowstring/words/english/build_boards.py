@@ -14,6 +14,7 @@ MESSAGES = {
     "boards.row_not": "{board} won't bend here",
     "boards.row_nothing": "Nothing here bends",
     "boards.more_usual": "{boards} boards to bend, {stakes} stakes",
+    "boards.more_one": "1 board to bend, {stakes} stakes",
     "boards.more_long": "{stakes} stakes",
     "boards.more_near": "job lumber stops at R {radius}",
     "boards.more_stop": "strips, or the maker's minimum radius",
@@ -81,6 +82,7 @@ MESSAGES = {
         "From the panel makers' table for concrete forms. Back thin strips with stakes close together."
     ),
     "boards.plywood": "Plywood strips {thickness} thick take it, face grain vertical, at most {longest} long.",
+    "boards.then_off": "Stakes then stand {size} off.",
     "boards.no_plywood": "No plywood on the makers' table goes tighter than R {radius}.",
     "boards.try_selected": "Picked strips, straight and knot-free, take it with both ends held: choose them above.",
     "boards.layers": "Or build it up: {count} layers of strips ripped {thickness} thick, screwed, joints staggered.",

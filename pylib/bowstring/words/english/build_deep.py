@@ -88,4 +88,16 @@ MESSAGES = {
     "deep.depth_kink": "No order: two depths stand in the corner of one kink",
     "deep.depth_kink_more": "Leave one of them out.",
     "deep.change": "Change the slab",
+    # a thick edge
+    "deep.edge_band": "along both forms",
+    "deep.edge_string": "along the curve and the string",
+    "deep.edge_back": "along the curve, sides and back",
+    "deep.edge_both": "along both curves and the sides",
+    "deep.edge_building": "along the curve, sides and building",
+    "deep.edge_dug": "*Thick edge:* trench {where}, inside the forms, *{wide}* wide, *{deep}* under the tops.",
+    "deep.edge_no_base": "*Thick edge:* trench {where}, inside the forms, *{wide}* wide; {depth} of concrete under the tops.",
+    "deep.edge_footing": "Don't dig under the building's footing.",
+    "deep.edge_signed": "{depth}; {wide}",
+    "deep.edge_bed": "Thick edge, {where}: {wide} wide, there the base is *{depth} under the form tops*.",
+    "deep.edge_asked": "*Is the edge at the building thick, too?* It is figured so. If not: *{order}*.",
 }

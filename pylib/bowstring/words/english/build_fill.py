@@ -52,6 +52,7 @@ MESSAGES = {
     "fill.double": "Two screws where the board pulls off: at the first stake in from each end.",
     "fill.past_each": "One or more past each end hold the curved board.",
     "fill.stakes_string": "Straight form: every {gap}, {gaps} even spaces from A to B.",
+    "fill.one_layer": "That is for one layer, {size}; for {count} layers: {built}.",
     "fill.screws": (
         "*Screw every stake, all forms.* Two screws where the curved board pulls off: first stake in from each end."
     ),
@@ -73,6 +74,9 @@ MESSAGES = {
     "fill.joints_none": "One panel, no joint:\n{wide} along A to B, {deep} out from it",
     "fill.stop_long": "Panels are {longest} on a side; {most} is the usual limit. Take more panels.",
     "fill.most_every": "No side of a panel is over {most}, as you said.",
+    "fill.most_every_straight": "No straight side of a panel is over {most}, as you said.",
+    "fill.curved_side": "The longest curved side is {curved}: ask, or take more panels.",
+    "fill.shape_cut": "Panels that the curve cuts aren't counted in that.",
     "fill.taped": (
         "Tape along the string and the curve from A, on the *concrete face*. "
         "The back of the curved board runs {longer} longer."

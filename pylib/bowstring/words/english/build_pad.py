@@ -37,6 +37,7 @@ MESSAGES = {
     "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of A, B-2 of B.",
     "pad.stand_straight": "Form stakes of the sides and the back stand {size} off the edge: the {board} goes between.",
     "pad.stand_sides": "Form stakes of the sides stand {size} off the edge: the {board} goes between.",
+    "pad.stand_beside": "The first {past} of a side next to the curve, they stand {size} off: the curved {board} is there.",
     "pad.no_back.wrong": "A square end stands behind straight sides, and this slab has none.",
     "pad.no_back.remedy": "Give the sides' length and one rounded end, or leave the square end out.",
     "pad.line_against": "Edge at the building",
@@ -45,7 +46,8 @@ MESSAGES = {
         "The square end is against the building: no back form, no form stakes and no dig past it. The side forms "
         "end at its face."
     ),
-    "pad.against_strip": "Isolation strip along the building: {gap} thick, {chord} long, as deep as the slab.",
+    "pad.against_strip": "Isolation strip along the building: {gap} thick, {chord} long, {deep} deep: all of the concrete.",
+    "pad.against_strip_full": "Isolation strip along the building: {gap} thick, {chord} long, as deep as the concrete.",
     "pad.against_length": (
         "The strip comes out of the length: {sides} to the building leaves {left} of concrete ({gap} less)."
     ),
@@ -88,7 +90,8 @@ MESSAGES = {
     "pad.call_back": "from the back edge, toward the curve",
     "pad.call_building": "from the building, toward the curve",
     "pad.strip_out": "The isolation strip at the building, {gap}, is taken out of the concrete.",
-    "pad.edges_building": "The edge there is figured as thick as the others: ask whether it is.",
+    "pad.buy_strip": "Buy isolation strip, too: {chord} of {gap}, {deep} deep.",
+    "pad.buy_strip_full": "Buy isolation strip, too: {chord} of {gap}, as deep as the concrete.",
     "pad.call_other": "from the other curve's middle, toward A and B",
     "pad.reach_note_both": (
         "Start at the other curve and keep the front parallel to A to B. Short of that mark, the order won't fill it."
@@ -110,6 +113,10 @@ MESSAGES = {
     "pad.taped": (
         "Tape from A's side along the string, the back and the curve, and down both sides, on the *concrete face*. "
         "The back of the curved board runs {longer} longer."
+    ),
+    "pad.joint_building": (
+        "*{gap} isolation joint* at the building, A-2 to B-2, the concrete's full depth. Elsewhere only where the spec "
+        "says."
     ),
     "pad.end_row": "The row at the curve is {deep} in its middle, so that no joint meets the curve under 60°.",
     "pad.on_string": "A joint runs where the curve begins: panels are {behind} behind it, {beyond} beyond.",
@@ -133,6 +140,7 @@ MESSAGES = {
     "pad.paper_both": "Pad {chord} x {deep}, rounded at both ends; sides {sides}.",
     "pad.sign_tops": "Tops at A-2; B-2",
     "pad.far_tops": "{first}; {last}",
+    "pad.sign_strip": "Isolation strip, A-2 to B-2",
     "pad.sign_deep": "Length overall, in the middle",
     "pad.sign_diagonals": "Both diagonals, to A-2, B-2",
     # drawn

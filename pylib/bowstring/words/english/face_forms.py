@@ -95,6 +95,7 @@ MESSAGES = {
     "forms.safe_line": "Line and grade again right before the pour. Call 811 (US), wait for the marks; cap steel.",
     "forms.sign_slopes": "Steepest edge; cross, {level} level",
     "forms.sign_base": "Base under top: avg., least",
+    "forms.sign_edge": "Thick edge: base under top; width",
     "forms.tapers": "A {near}, B {far}",
     "forms.level_feet": "4-ft",
     "forms.level_metric": "1.2-m",

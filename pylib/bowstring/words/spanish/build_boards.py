@@ -16,6 +16,7 @@ MESSAGES = {
     "boards.row_not": "{board} no se dobla aquí",
     "boards.row_nothing": "Aquí nada se dobla",
     "boards.more_usual": "{boards} ~tablas~ que doblar, {stakes} ~estacas~",
+    "boards.more_one": "1 ~tabla~ por doblar, {stakes} ~estacas~",
     "boards.more_long": "{stakes} ~estacas~",
     "boards.more_near": "madera de obra: hasta R {radius}",
     "boards.more_stop": "tiras, o el ~radio~ del fabricante",
@@ -80,6 +81,7 @@ MESSAGES = {
         "De la lista de los fabricantes, para ~formas~ de ~concreto~. A la tira delgada, ~estacas~ bien seguidas."
     ),
     "boards.plywood": "Sirven tiras de triplay de {thickness}, veta parada, de {longest} de largo a lo más.",
+    "boards.then_off": "Entonces las ~estacas~ van a {size}.",
     "boards.no_plywood": "Ningún triplay de la lista de los fabricantes baja de R {radius}.",
     "boards.try_selected": "Tiras escogidas, derechas y sin nudos, sí, con las dos puntas sujetas: escójalas arriba.",
     "boards.layers": "O por capas: {count} tiras de {thickness} de grueso, atornilladas, uniones cuatrapeadas.",

@@ -95,4 +95,22 @@ MESSAGES = {
     "deep.depth_kink": "Sin pedido: dos profundidades están en la esquina de un quiebre",
     "deep.depth_kink_more": "Deje fuera una.",
     "deep.change": "Cambiar la losa",
+    "deep.edge_band": "a lo largo de las dos ~formas~",
+    "deep.edge_string": "a lo largo de la curva y del ~hilo~",
+    "deep.edge_back": "a lo largo de la curva, los lados y atrás",
+    "deep.edge_both": "a lo largo de las dos curvas y los lados",
+    "deep.edge_building": "a lo largo de la curva, los lados y el edificio",
+    "deep.edge_dug": (
+        "*Borde grueso:* zanja {where}, por dentro de las ~formas~, *{wide}* de ancho, a *{deep}* bajo los cantos."
+    ),
+    "deep.edge_no_base": (
+        "*Borde grueso:* zanja {where}, por dentro de las ~formas~, *{wide}* de ancho; {depth} de ~concreto~ bajo los "
+        "cantos."
+    ),
+    "deep.edge_footing": "No excave bajo la zapata del edificio.",
+    "deep.edge_signed": "{depth}; {wide}",
+    "deep.edge_bed": (
+        "Borde grueso, {where}: {wide} de ancho, ahí la base está *{depth} abajo del canto de las ~formas~*."
+    ),
+    "deep.edge_asked": "*¿El borde del edificio también es grueso?* Se cuenta así. Si no: *{order}*.",
 }

@@ -51,6 +51,7 @@ MESSAGES = {
     "fill.double": "Dos tornillos donde se despega: en la segunda ~estaca~ desde cada punta.",
     "fill.past_each": "Una o más pasando cada punta sostienen la ~tabla~ curva.",
     "fill.stakes_string": "~Forma~ recta: cada {gap}, {gaps} espacios iguales de A a B.",
+    "fill.one_layer": "Es para una capa, {size}; con {count} capas: {built}.",
     "fill.screws": (
         "*Atornille cada ~estaca~, todas las ~formas~.* Donde la ~tabla~ curva se despega, dos tornillos: segunda "
         "~estaca~ desde cada punta."
@@ -71,6 +72,9 @@ MESSAGES = {
     "fill.joints_none": "Un panel, sin ~juntas~:\n{wide} de A a B, {deep} de fondo",
     "fill.stop_long": "Los paneles miden {longest} de lado; lo usual es {most} cuando mucho. Ponga más paneles.",
     "fill.most_every": "Ningún lado de un panel pasa de {most}, como usted dijo.",
+    "fill.most_every_straight": "Ningún lado recto de un panel pasa de {most}, como usted dijo.",
+    "fill.curved_side": "El lado curvo más largo mide {curved}: pregunte, o tome más paneles.",
+    "fill.shape_cut": "Ahí no se cuentan los paneles que la curva corta.",
     "fill.taped": (
         "Mida por el ~hilo~ y por la curva desde A, en la *~cara del concreto~*. Por atrás, la ~tabla~ curva mide "
         "{longer} más."

@@ -39,6 +39,7 @@ MESSAGES = {
         "Las ~estacas~ de ~forma~ de los lados y de atrás van a {size} del borde: ahí entra la {board}."
     ),
     "pad.stand_sides": "Las ~estacas~ de ~forma~ de los lados van a {size} del borde: ahí entra la {board}.",
+    "pad.stand_beside": ("En los primeros {past} de un lado junto a la curva van a {size}: ahí está la {board} curva."),
     "pad.no_back.wrong": "Una punta cuadrada va detrás de lados rectos, y esta losa no la tiene.",
     "pad.no_back.remedy": "Dé el largo de los lados y una sola punta redonda, o quite la punta cuadrada.",
     "pad.line_against": "Borde contra el edificio",
@@ -48,7 +49,10 @@ MESSAGES = {
         "~formas~ de los lados terminan en su cara."
     ),
     "pad.against_strip": (
-        "Tira de aislamiento junto al edificio: {gap} de grueso, {chord} de largo, tan honda como la losa."
+        "Tira de aislamiento junto al edificio: {gap} de grueso, {chord} de largo, {deep} de hondo: todo el ~concreto~."
+    ),
+    "pad.against_strip_full": (
+        "Tira de aislamiento junto al edificio: {gap} de grueso, {chord} de largo, tan honda como el ~concreto~."
     ),
     "pad.against_length": (
         "La tira se quita del largo: {sides} hasta el edificio dejan {left} de ~concreto~ ({gap} menos)."
@@ -95,7 +99,8 @@ MESSAGES = {
     "pad.call_back": "desde el borde de atrás, hacia la curva",
     "pad.call_building": "desde el edificio, hacia la curva",
     "pad.strip_out": "Al ~concreto~ se le quita la tira de aislamiento del edificio, {gap}.",
-    "pad.edges_building": "Ese borde se cuenta tan grueso como los demás: pregunte si lo es.",
+    "pad.buy_strip": "Compre también tira de aislamiento: {chord} de {gap}, {deep} de hondo.",
+    "pad.buy_strip_full": "Compre también tira de aislamiento: {chord} de {gap}, tan honda como el ~concreto~.",
     "pad.call_other": "desde el medio de la otra curva, hacia A y B",
     "pad.reach_note_both": (
         "Empiece por la otra curva, con el frente paralelo a A-B. Si no llega a esa marca, el pedido no alcanza. "
@@ -117,6 +122,10 @@ MESSAGES = {
         "Mida desde el lado de A por el ~hilo~, el borde de atrás y la curva, y por los lados, en la "
         "*~cara del concreto~*. Por atrás, la ~tabla~ curva mide {longer} más."
     ),
+    "pad.joint_building": (
+        "*~Junta~ de aislamiento de {gap}* en el edificio, de A-2 a B-2, a todo el espesor del ~concreto~. En otra "
+        "parte, solo donde esté especificada."
+    ),
     "pad.end_row": "La fila de la curva mide {deep} en su medio: así ninguna ~junta~ llega a ella con menos de 60°.",
     "pad.on_string": "Una ~junta~ va donde empieza la curva: los paneles miden {behind} atrás, {beyond} adelante.",
     "pad.shape": "Los paneles son de {ratio} a 1, más de 1.5. Pregunte al proyectista por las ~juntas~.",
@@ -137,6 +146,7 @@ MESSAGES = {
     "pad.paper_both": "Losa de {chord} x {deep}, redonda en las dos puntas; lados {sides}.",
     "pad.sign_tops": "Cantos en A-2; B-2",
     "pad.far_tops": "{first}; {last}",
+    "pad.sign_strip": "Tira de aislamiento, A-2 a B-2",
     "pad.sign_deep": "Largo total, por el medio",
     "pad.sign_diagonals": "Dos diagonales, a A-2, B-2",
     "pad.draw_sides": "lados {sides}, A-B {chord}",

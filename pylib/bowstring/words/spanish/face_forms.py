@@ -99,6 +99,7 @@ MESSAGES = {
     ),
     "forms.sign_slopes": "Borde más empinado; a lo ancho, nivel de {level}",
     "forms.sign_base": "Base bajo canto: prom., mín.",
+    "forms.sign_edge": "Borde grueso: base bajo canto; ancho",
     "forms.tapers": "A {near}, B {far}",
     "forms.level_feet": "4 ft",
     "forms.level_metric": "1.2 m",
