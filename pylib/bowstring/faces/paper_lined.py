@@ -12,7 +12,7 @@ from bowstring.drawings.lined import lined_svg
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_flow import ROWS, Band, has_room, html_of, placed
 from bowstring.faces.paper_head import foot_html, head_html, old_tall
-from bowstring.faces.paper_lined_tables import bands_of, bought, slopes_html, splices_told, table_of
+from bowstring.faces.paper_lined_tables import bands_of, bought, hubs_told, slopes_html, splices_told, table_of
 from bowstring.faces.paper_pour import sign_off, signatures
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall, width
 from bowstring.report.forming.slopes import percent
@@ -164,7 +164,11 @@ class _Sheet:
         parts = [f"{self.pages['line']['short']}.", self._edges(), self.part["concrete"]]
         strong = " ".join(part.replace("*", "") for part in parts if part)
         boards = [self._strong("boards"), *splices_told(self.part), *self.lines["boards"]]
-        told = [("edges", self.lines["edges"]), ("boards", boards), ("line", self.lines["line"])]
+        told = [
+            ("edges", [*self.lines["edges"], hubs_told(self.part)]),
+            ("boards", boards),
+            ("line", self.lines["line"]),
+        ]
         return _strong(strong), _boxed([(key, " ".join(texts)) for key, texts in told if any(texts)])
 
     def _edges(self) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from html import escape
+from itertools import zip_longest
 
 from bowstring.faces.paper_flow import Band, Grid
 from bowstring.faces.paper_sizes import PAGE_WIDE, width
@@ -26,14 +27,26 @@ def table_of(part: LinedPart, key: str) -> LinedTable | None:
     return next((table for page in part["pages"] for table in page["tables"] if table["key"] == key), None)
 
 
+def hubs_told(part: LinedPart) -> str:
+    """Return how far it is from hub to hub, in a sentence, where all hubs of a line stand alike; empty otherwise: a
+    table then tells where each stands."""
+    hubs = table_of(part, "hubs")
+    if hubs is None or len(hubs["heads"]) > 2:
+        return ""
+    return f"{say('lined.head_hub_to_hub')}: {', '.join(f'*{apart}*' for _place, apart in hubs['rows'])}."
+
+
 def bands_of(part: LinedPart, sheet: LinedSheet, *, feet: bool, apart: bool) -> list[Band]:
     """Return all tables that may stand on either side, in the order in which they are used; ``feet``: with the tops in
     hundredths of a foot beside the inches, where the answer has them; ``apart``: where each piece begins is a table of
-    its own, else it stands in the row of the piece that ends there."""
-    begins = table_of(part, "begins")
-    found: list[Band] = [(_pieces(part, sheet, None if apart else begins),)]
-    found += [(_as_grid(begins),)] if apart and begins else []
+    its own with its hub, else it stands in the row of the piece that ends there, the hubs in a table."""
+    begins, hubs = table_of(part, "begins"), None if hubs_told(part) else table_of(part, "hubs")
     cuts = tuple(_as_grid(table) for key in ("cut", "stakes") if (table := table_of(part, key)))
+    if apart and begins:
+        found: list[Band] = [(_pieces(part, sheet, None),), (_begins(begins, hubs),)]
+    else:
+        found = [(_pieces(part, sheet, begins),)]
+        found += [(_as_grid(hubs),)] if hubs else []
     found += [cuts] if cuts else []
     found += [(places,) for places in [_places(sheet, feet)] if places.rows]
     stakes = table_of(part, "at_stakes")
@@ -45,6 +58,17 @@ def _as_grid(table: LinedTable) -> Grid:
     return Grid(table["title"], tuple(table["heads"]), tuple(map(tuple, table["rows"])))
 
 
+def _begins(begins: LinedTable, hubs: LinedTable | None) -> Grid:
+    """Where each piece begins, with its hub and how far it is from there to the next one."""
+    if hubs is None:
+        return _as_grid(begins)
+    first, *others = [row[1:] for row in hubs["rows"]]
+    none = [_NONE] * len(first)
+    rows = [(hubs["rows"][0][0], *[_NONE] * (len(begins["heads"]) - 1), *first)]
+    rows += [(*row, *more) for row, more in zip_longest(begins["rows"], others[: len(begins["rows"])], fillvalue=none)]
+    return Grid(begins["title"], (*begins["heads"], *hubs["heads"][1:]), tuple(rows))
+
+
 def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Grid:
     """Each piece: the line, the joint at its end, where that is from the line's start, and both edges beside each
     other."""
@@ -52,20 +76,17 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     told = [(hand, edge) for hand, edge in edges if edge]
     joints = [place["label"] for place in sheet["places"] if place["begins"] or place["kind"] == "end"]
     jointed = any(place["kind"] == "joint" for place in sheet["places"])
-    hubs = table_of(part, "hubs")
-    # At each piece's beginning where its hub stands, unless all stand alike, and from there to the hub at its end.
-    apart = [row[1:] for row in hubs["rows"]] if hubs else []
     rows = []
     for number, (name, ends, radius, chord, *_more) in enumerate(line["rows"] if line else []):
-        row = [name, radius, _bare(chord), ends, *(apart[number] if apart else ()), *joints[number : number + jointed]]
+        row = [name, radius, *([] if begins else [_bare(chord)]), ends, *joints[number : number + jointed]]
         row += begins["rows"][number][2:] if begins else []
         for _hand, edge in told:
             _name, edge_radius, _long, edge_ends = edge["rows"][number]
             row += [_bare(edge_radius), edge_ends]
         rows.append(tuple(row))
     two = [say("lined.head_radius"), say("lined.head_to")]
-    heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1]]
-    heads += [say("lined.head_hub_begins")] * (len(apart[0]) > 1) + [say("lined.head_hub_to_hub")] if apart else []
+    chorded = [] if begins else [say("lined.head_chord")]  # each arc's own sheet has it, too
+    heads = [say("lined.head_piece"), two[0], *chorded, two[1]]
     heads += [say("lined.place")] * jointed
     over = [(sheet["from_start"], 2)] * bool(begins) + [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
     groups = (("", 1), (say("lined.on_line"), len(heads) - 1), *over) if over else ()
