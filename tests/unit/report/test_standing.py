@@ -186,9 +186,9 @@ def test_a_tree_just_past_an_end_stands_in_the_dig() -> None:
         assert told(job) == ([("oak", where)] if where else [])
         if where:
             text = answer_to(job)["edges"]["standing"][0]["text"]
-            assert text.startswith('The oak stands in the dig past A, 3" inside the dig line.')
+            assert text.startswith("The oak stands in the dig past A, 3 in inside the dig line.")
             notes = next(one for one in answer_to(job)["form_cards"] if one["kind"] == "form_dig")["notes"]
-            assert 'oak past A: 3" inside the dig. Hold back; ask first.' in notes
+            assert "oak past A: 3 in inside the dig. Hold back; ask first." in notes
 
 
 @pytest.mark.parametrize(("y", "line"), [(2.2, "inner"), (8.9, "outer")])
