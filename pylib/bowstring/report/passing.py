@@ -22,6 +22,11 @@ PUT_UP = "string"
 """The step that puts the string from A to B up."""
 
 
+def _called(start: str, end: str) -> str:
+    """A pull by its stakes, in short; one to a helper without a pin by what it is."""
+    return label_of(start, end) if " " in start + end else f"{start}-{end}"
+
+
 class Passing:
     """The strings, tapes and sights of a layout beside what stands on its ground."""
 
@@ -36,7 +41,7 @@ class Passing:
         pulls = {(start, end) for step in steps for start, end, _a, _b in self._stretched(step)}
         for step in steps:
             for start, end, a, b in self._stretched(step):
-                pull = label_of(start, end) if len(pulls) > 1 else ""  # of one alone there is nothing to tell apart
+                pull = _called(start, end) if len(pulls) > 1 else ""  # of one alone there is nothing to tell apart
                 for what, gap in self._ground.passed(a, b, CLOSE):
                     near[what] = min((gap, pull), near.get(what, (gap, pull)))
         for what, (gap, pull) in near.items():

@@ -45,16 +45,15 @@ def walked(outline: Sequence[Point]) -> Iterator[Point]:
             yield Point(one.x + (other.x - one.x) * share, one.y + (other.y - one.y) * share)
 
 
-def in_dig_told(plan: Plan, what: str, found: InDig | None, at: str, key: str = "edges") -> str:
-    """Return what is said of something in the dig; ``at``: how its place along is called, or the end
-    that it is past; ``key``: ``edges`` on a
-    page, ``forming`` in a card's few words."""
+def in_dig_told(plan: Plan, what: str, found: InDig | None, at: str, *, card: bool = False) -> str:
+    """Return what is said of something in the dig; ``at``: how its place along is called, or the end that it is past;
+    ``card``: in a card's few words."""
     if found is None:
-        return say(f"{key}.dig_thing", what=what)
+        return say("forming.dig_thing", what=what) if card else say("edges.dig_thing", what=what)
     told = {"what": what, "deep": plan.tape.show_up(found.deep)}
-    if found.where in ENDS:
-        return say(f"{key}.dig_thing_end", end=at, **told)
-    return say(f"{key}.dig_thing_{found.where}", at=at, **told)
+    where = "end" if found.where in ENDS else found.where
+    told["end" if found.where in ENDS else "at"] = at
+    return say(f"forming.dig_thing_{where}", **told) if card else say(f"edges.dig_thing_{where}", **told)
 
 
 def short_told(where: str, what: str, *, wall: bool) -> str:
@@ -66,19 +65,17 @@ def dig_notes(plan: Plan) -> list[str]:
     """Return what the dig lines' card says of each thing that stands in the concrete or in the dig."""
     start = Edge(plan.line, plan.layout.job.outward, plan.layout.job.outward).point(0)
     return [
-        short_told(where, one.name, wall=is_wall(plan))
-        if where == CONCRETE
-        else _dig_told(plan, one, start, key="forming")
+        short_told(where, one.name, wall=is_wall(plan)) if where == CONCRETE else _dig_told(plan, one, start, card=True)
         for one, where in _standing(plan, start)
     ]
 
 
-def _dig_told(plan: Plan, one: Obstacle, start: Point, key: str = "edges") -> str:
+def _dig_told(plan: Plan, one: Obstacle, start: Point, *, card: bool = False) -> str:
     found = None if plan.filled is not None else _deepest(plan, [corner.plus(start) for corner in one.outline])
     if found is None or found.where in ENDS:
-        return in_dig_told(plan, one.name, found, found.where if found else "", key)
+        return in_dig_told(plan, one.name, found, found.where if found else "", card=card)
     at = station_shown(plan.layout.job, found.along) or plan.tape.show_running(found.along)
-    return in_dig_told(plan, one.name, found, at, key)
+    return in_dig_told(plan, one.name, found, at, card=card)
 
 
 def _deepest(plan: Plan, outline: Sequence[Point]) -> InDig | None:

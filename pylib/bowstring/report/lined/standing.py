@@ -42,18 +42,18 @@ def dig_notes(plan: LinePlan) -> list[str]:
     return [
         short_told(where, thing.what.name, wall=is_wall(plan.plan))
         if where == CONCRETE
-        else _dig_told(plan, thing, key="forming")
+        else _dig_told(plan, thing, card=True)
         for thing, where in _standing(plan)
     ]
 
 
-def _dig_told(plan: LinePlan, thing: _Thing, key: str = "edges") -> str:
+def _dig_told(plan: LinePlan, thing: _Thing, *, card: bool = False) -> str:
     slab = plan.slab
     found = None if slab is None else deepest_of(slab, dug_past(plan.plan), thing.outline)
     at = plan.along(found.along) if found else ""
     if found and found.where in ENDS:
         at = say("lined.hub_start" if found.where == "A" else "lined.the_end")
-    return in_dig_told(plan.plan, thing.what.name, found, at, key)
+    return in_dig_told(plan.plan, thing.what.name, found, at, card=card)
 
 
 def _standing(plan: LinePlan) -> list[tuple[_Thing, str]]:
