@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import groupby
 
 from bowstring.faces.one_line import OPEN, SAID, USUAL, WRONG, QuestionLine, capital, length_of, line_of, metres_of
 from bowstring.faces.questions import ASKS, panel_of
@@ -139,18 +140,22 @@ def _ends(arcs: Arcs, typed: Typed) -> QuestionLine:
     return line_of(say("numbers.ends_named", first=first, second=second), said)
 
 
+_RUNS = 3
+"""Of so many stretches of one kind each is told."""
+
+
 def _pieces(typed: Typed) -> QuestionLine:
-    """The line of the other pieces: how many stand before the arc and after it."""
+    """The line of the other pieces: how many stand before the arc and after it, in the order as
+    they are laid; of many pieces in turn, each kind's count."""
     told = []
     for group in ("before", "after"):
-        names = [name for name in typed if name.startswith(f"{group}-")]
-        straights = sum(name.endswith("-straight") for name in names)
-        counts = {"straight": straights, "arc": len({name.split("-")[1] for name in names}) - straights}
-        counted = [
-            say(f"numbers.pieces_{kind}{'' if count == 1 else 's'}", count=count)
-            for kind, count in counts.items()
-            if count
-        ]
+        rows = {int(name.split("-")[1]): "arc" for name in typed if name.startswith(f"{group}-")}
+        rows |= {row: "straight" for row in rows if f"{group}-{row}-straight" in typed}
+        laid = [rows[row] for row in sorted(rows)]
+        runs = [(kind, len([*run])) for kind, run in groupby(laid)]
+        if len(runs) > _RUNS:
+            runs = [(kind, laid.count(kind)) for kind in dict.fromkeys(laid)]
+        counted = [say(f"numbers.pieces_{kind}{'' if count == 1 else 's'}", count=count) for kind, count in runs]
         if counted:
             told.append(say(f"numbers.pieces_{group}", pieces=say("numbers.joint").join(counted)))
     if "station" in typed:

@@ -17,7 +17,7 @@ from bowstring.sheet import brief
 from bowstring.sheet.facing import curve_hand, hand_in, places
 from bowstring.sheet.firsts import firsts
 from bowstring.sheet.markup import NUMBER
-from bowstring.sheet.of_line import of_line
+from bowstring.sheet.of_line import of_line, others_told
 from bowstring.sheet.setting import Row, Setting, settings
 from bowstring.units.plain_signs import in_plain_signs
 from bowstring.words import say
@@ -131,7 +131,7 @@ def _held(text: str) -> str:
 def _where(answer: Answer) -> Iterator[str]:
     """Which arc of a line it is, the ends, the hand, the line."""
     if of_line(answer):
-        yield of_line(answer)
+        yield " ".join(one for one in (of_line(answer), others_told(answer)) if one)
     ends = answer["ends"]
     if ends["A"] or ends["B"]:
         key = "messages.ends_off" if answer["offset"] else "messages.ends"

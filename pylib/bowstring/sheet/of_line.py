@@ -32,10 +32,15 @@ def other_arcs(answer: Answer) -> list[LinedPiece]:
     return [piece for piece in part["pieces"] if piece["kind"] == "arc" and not piece["staked"]] if part else []
 
 
+def others_told(answer: Answer) -> str:
+    """Return which other arcs of the line have sheets of their own, empty where there are none."""
+    others = other_arcs(answer)
+    return say("lined.own_sheets", arcs=", ".join(piece["name"] for piece in others)) if others else ""
+
+
 def with_others(answer: Answer) -> str:
     """Return the same with the hand that the concrete is on and the arcs that have sheets of their own, for paper;
     empty for an arc alone."""
-    told, others, part = of_line(answer), other_arcs(answer), answer["lined"]
-    own = say("lined.own_sheets", arcs=", ".join(piece["name"] for piece in others)) if others else ""
+    told, own, part = of_line(answer), others_told(answer), answer["lined"]
     concrete = part["concrete_at_arc"] if part else ""
     return " ".join(one for one in (told, concrete, own) if one) if told else ""

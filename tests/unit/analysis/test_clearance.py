@@ -5,6 +5,7 @@ The arc is that of the 3-4-5 triangle: chord 40 m, sagitta 10 m, radius 25 m.
 
 from __future__ import annotations
 
+import re
 from math import asin
 from typing import cast
 
@@ -108,6 +109,14 @@ def test_a_card_says_that_its_string_passes_something_by_less_than_a_foot(behind
     assert not answered["stops"]
     string = next(card for card in answered["cards"] if card["kind"] == "string")
     assert say("card.note.close", what="oak", gap=gap) in string["notes"]
+
+
+def test_a_card_of_several_pulls_says_which_of_them_passes_close() -> None:
+    """K1 is set from A and from B by tapes; the oak stands beside the tape from A."""
+    job = {**with_oak("9 in"), "method": "tapes", "levels": 1}
+    job["ground"] = [{"name": "oak", "stops": "tape", "at": ["6 ft", "2' 10\""], "diameter": "1 ft"}]
+    notes = [note for card in answer(cast("JobForm", job))["cards"] for note in card["notes"] if "oak" in note]
+    assert any(re.fullmatch(r"A-K1: \S+ clear of oak\.", note) for note in notes), notes
 
 
 def test_nothing_is_said_of_what_stands_a_foot_off_or_stops_no_tape() -> None:

@@ -260,7 +260,7 @@ def test_something_on_a_stakes_own_place() -> None:
     assert possible(told) == set()
     assert all("the post" in one["why_not"] for one in told["methods"])
     assert set(changes(told)) == {("obstacle", "the post")}
-    assert "the post moved or cut back (ask first)" in told["advice"]["text"]
+    assert "the post cleared (ask first)" in told["advice"]["text"]
 
 
 def test_of_two_obstacles_the_one_that_would_do() -> None:

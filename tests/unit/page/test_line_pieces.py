@@ -126,7 +126,13 @@ def test_numbers_that_are_kept_unseen_are_told_when_the_unit_changes() -> None:
 
 def test_the_face_counts_the_pieces() -> None:
     told = numbers(fields_of_job(CREEK))
-    assert told["lined"] and told["lines"]["pieces"]["text"] == "Before: 1 straight, after: 1 straight, 1 arc"
+    assert told["lined"] and told["lines"]["pieces"]["text"] == "Before: 1 straight, after: 1 arc, 1 straight"
+    arc = {"radius": "30 ft", "central_angle": "20", "turn": "left"}
+    many = {f"after-{row}-{name}": text for row in (0, 2, 4) for name, text in arc.items()}
+    many |= {f"after-{row}-straight": "9 ft" for row in (1, 3)}
+    kept = {name: text for name, text in fields_of_job(CREEK).items() if not name.startswith("after-")}
+    told = numbers({**kept, **many})
+    assert told["lines"]["pieces"]["text"] == "Before: 1 straight, after: 3 arcs, 2 straights"  # in turn
     assert not numbers({"arc-chord": "38 ft"})["lined"]
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
 from math import ceil, radians
 from typing import Any
@@ -190,3 +191,14 @@ def test_boards_of_straights_alone_are_not_counted_as_bent() -> None:
     # 90' 0", too; the four boards outside of these lie along straights alone, eleven of fifteen reach an arc.
     assert page(FIVE)["more"].startswith("11 boards")
     assert sum(len(row[3].split(", ")) for row in table(page(FIVE), "boards.cut_head")[:2]) == 15
+
+
+def test_the_least_radius_of_a_board_is_one_number_on_the_page() -> None:
+    """Of an inner edge, in the table and in the text under it."""
+    line = [{"straight": "12 ft"}, {"arc": {"radius": "25 ft", "central_angle": "60"}, "turn": "right"}]
+    for job in ({**FIVE, "line": line, "at": 2}, FIVE, CREEK, METRIC_LINE):
+        told = page(job)
+        bends = {row[0]: row[1] for row in table(told, "boards.title")}
+        text = next(one for one in told["lines"] if "no tighter than" in one)
+        said = dict(reversed(one) for one in re.findall(r"R (.+?) for ([^;.]+)", text))
+        assert said and said == {board: bends[board] for board in said}

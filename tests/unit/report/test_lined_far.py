@@ -93,9 +93,9 @@ def test_a_walk_by_hand() -> None:
     told = far_of(FIVE)
     at = 18 + 84 * sin(16 * 3.14159265358979 / 180) * exp(1j * 16 * 3.14159265358979 / 180)
     at += 11 * exp(1j * 32 * 3.14159265358979 / 180)
-    assert told["rows"][0]["from"] == "start" and told["rows"][0]["to"] == "piece 4"
+    assert told["rows"][0]["from"] == "start" and told["rows"][0]["to"] == "where arc 4 begins"
     assert told["rows"][0]["distance"] / FOOT == pytest.approx(abs(at), abs=1e-9)
-    assert told["rows"][0]["shown"] == "51' 0-3/4\"" and told["sees"][0].startswith("sees Arc 2's end")
+    assert told["rows"][0]["shown"] == "51' 0-3/4\"" and told["sees"][0].startswith("catches arc 2's end off by ")
     assert [row["to"] for row in told["rows"]][-1] == "end"
 
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import random
 import re
-from math import cos, pi, sin
+from math import atan2, cos, pi, sin
 from typing import Any
 
 import pytest
-from shapely.geometry import LineString, Polygon
+from shapely.geometry import LineString, Point, Polygon
 
 from bowstring.drawings.line_shape import on_run
 from bowstring.drawings.lined import lined_svg
@@ -81,6 +81,13 @@ def test_trees_all_around_stand_where_shapely_has_them(job: dict[str, Any], at: 
         inside = "concrete" if one.intersects(concrete) else "dig" if one.intersects(dig) else ""
         assert found.get(f"pine {number} of many", "") == inside, (number, x, y)
         seen[inside] += 1
+        if inside == "dig":
+            deep = max(Point(spot).distance(dig.exterior) * dig.contains(Point(spot)) for spot in one.exterior.coords)
+            told = next(row["text"] for row in answer["lined"]["standing"] if row["name"] == f"pine {number} of many")
+            shown = re.search(r": (.+?) inside the (left|right) dig line", told) or re.search(r", (.+?) inside", told)
+            assert shown and told.endswith("Ask before you cut roots or move it.")
+            assert read_length(shown[1], "ft-in", "deep").metres == pytest.approx(deep, abs=0.004)  # 1/8 in, up
+            assert told.replace("The ", "")[:4] == "pine"
     assert all(seen.values()), seen
 
 
@@ -96,6 +103,24 @@ def test_a_tree_in_the_way_of_another_arc_is_found_too() -> None:
     assert [corner["y"] for corner in one["outline"]] == pytest.approx([corner["y"] for corner in two["outline"]])
     half = [*pieces[:3], {**pieces[3], "work": {"ground": [{"name": "oak", "at": ["12 ft", "3 ft"]}]}}, pieces[4]]
     assert where(answer_to({**FIVE, "at": 2, "line": half})) == {}  # half typed: it is nowhere yet
+
+
+def test_a_tree_in_the_dig_is_told_with_its_place_its_depth_and_what_to_do() -> None:
+    """By hand: R 25 to the right 60 degrees, 5 ft to the right, dug a foot more: the dig's edge is R 19. A tree 18 in
+    thick, its middle 18.3194 ft from the center and 2.5 ft before the arc's middle, reaches 19.0694: 0.83 in inside."""
+    line = [{"straight": "12 ft"}, {"arc": {"radius": "25 ft", "central_angle": "60"}, "turn": "right"}]
+    job = {**FIVE, "line": line, "at": 2, "slab": {"thickness": "4 in"}, "station": "2+50", "method": "coordinates",
+           "grade": {"slope": 2, "high": "B", "low": "right"}, "ground": [tree(10, -3.5, wide=1.5)]}  # fmt: skip
+    low = 25 * cos(pi / 6)  # the center, under the string
+    from_center, turned = ((2.5**2 + (low - 3.5) ** 2) ** 0.5, pi / 6 - atan2(2.5, low - 3.5))
+    assert 0.75 < (from_center + 0.75 - 19) * 12 < 0.875  # told as 7/8 in
+    answer, station = answer_to(job), 250 + 12 + 25 * turned
+    (row,) = answer["lined"]["standing"]
+    told = re.fullmatch(r"The oak stands in the dig at 2\+([\d.]+): 7/8 in inside the right dig line\. .*", row["text"])
+    assert told and float(told[1]) == pytest.approx(station - 200, abs=0.15)  # its deepest place, not its middle
+    card = next(one for one in answer["form_cards"] if one["kind"] == "form_dig")
+    assert f"oak at 2+{told[1]}: 7/8 in inside right dig line. Hold back; ask first." in card["notes"]
+    assert next(one for one in answer["build"] if one["key"] == "edges")["more"] == say("edges.in_the_dig", what="oak")
 
 
 def test_it_is_told_on_the_row_the_pages_the_cautions_and_paper_and_drawn() -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import random
+import re
 from typing import Any
 
 import pytest
@@ -17,6 +18,7 @@ from bowstring.geometry.arc import Arc
 from bowstring.geometry.outlines import Circle
 from bowstring.geometry.plane import Point as Place
 from bowstring.sheet.text import sheet_text
+from bowstring.units.lengths import read_length
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
 from helping import answer_to
@@ -86,6 +88,8 @@ def test_an_oak_in_the_walk_is_a_caution_beside_it_is_none() -> None:
         row = answer["build"][0]
         assert (row["state"] == "near") == bool(where)
         assert (row["more"] == f"The oak stands in the {where}.") == bool(where)
+        notes = next(one for one in answer["form_cards"] if one["kind"] == "form_dig")["notes"]
+        assert any("oak" in note for note in notes) == bool(where)
         svg = slab_svg(answer, id="x")
         assert ("data-stops" in svg) == (">oak<" in svg) == bool(where)
 
@@ -173,13 +177,28 @@ def test_a_dig_whose_ends_meet_has_no_area_of_its_own() -> None:
 
 
 def test_a_tree_just_past_an_end_stands_in_the_dig() -> None:
-    """Past A along its tangent, by its own diameter: 18 in, its near side 3 in off; the dig goes 6 in on."""
+    """Past A along its tangent, by its own diameter: 18 in, its near side just over 3 in off; the dig goes 6 in on."""
     half = math.asin(CHORD / 2 / R)
-    for off, where in ((1.0, "dig"), (1.3, None)):
+    for off, where in ((1.005, "dig"), (1.3, None)):
         at = [-off * math.cos(half) - 2.5 * math.sin(half), -off * math.sin(half) + 2.5 * math.cos(half)]
         oak = {**OAK, "at": [f"{at[0]:.4f} ft", f"{at[1]:.4f} ft"]}
         job = {**WALK, "method": "coordinates", "ground": [oak]}
         assert told(job) == ([("oak", where)] if where else [])
+        if where:
+            text = answer_to(job)["edges"]["standing"][0]["text"]
+            assert text.startswith("The oak stands in the dig past A, 3 in inside the dig line.")
+            notes = next(one for one in answer_to(job)["form_cards"] if one["kind"] == "form_dig")["notes"]
+            assert "oak past A: 3 in inside the dig. Hold back; ask first." in notes
+
+
+@pytest.mark.parametrize(("y", "line"), [(2.2, "inner"), (8.9, "outer")])
+def test_how_deep_a_tree_stands_in_the_dig_is_what_shapely_has(y: float, line: str) -> None:
+    job = {**WALK, "ground": [{**OAK, "at": ["14 ft", f"{y} ft"]}]}
+    text = answer_to(job)["edges"]["standing"][0]["text"]
+    zone, tree = band(5 * FOOT, 5 * FOOT, 0.5 * FOOT, "outside"), Point(14 * FOOT, y * FOOT).buffer(0.75 * FOOT, 64)
+    deep = max(Point(spot).distance(zone.exterior) * zone.contains(Point(spot)) for spot in tree.exterior.coords)
+    shown = re.search(rf": (.+?) inside the {line} dig line", text)
+    assert shown and read_length(shown[1], "ft-in", "deep").metres == pytest.approx(deep, abs=0.004)
 
 
 def test_the_dig_lines_card_says_the_ends_and_the_page_too() -> None:

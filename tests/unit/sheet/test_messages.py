@@ -16,6 +16,7 @@ from bowstring.units.plain_signs import BASIC, in_plain_signs
 from bowstring.words import speak
 from bowstring.words.languages import LANGUAGES
 from helping import answer_to
+from lined_jobs import FIVE
 
 # By its codes, 0 to 127, with the escape to the extension at 27 (3GPP TS 23.038, 6.2.1).
 TABLE = (
@@ -196,3 +197,10 @@ def test_a_title_of_any_script_and_length_leaves_room_for_the_work() -> None:
     for title in ("גשר", "Ж" * 80, "x" * 80, "[]{}" * 10, ""):
         found = told({**DEMO, "title": title})
         assert len(found) <= 7 and all(len(one) <= 160 and HEAD.fullmatch(one) for one in found), title
+
+
+def test_the_messages_of_an_arc_of_a_line_say_that_others_have_their_own() -> None:
+    found = " ".join(told(FIVE))
+    assert "Sheets of their own: Arc 4." in found
+    assert "Sheets of their own: Arc 2." in " ".join(told({**FIVE, "at": 4}))
+    assert "of their own" not in " ".join(told(DEMO))  # type: ignore[arg-type]

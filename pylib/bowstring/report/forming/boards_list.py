@@ -85,8 +85,9 @@ class Choice:
 
     @property
     def alone(self) -> bool:
-        """Whether a slab fills what is bent to: its curve, or one at each end."""
-        return "inside" not in self.thin.at
+        """Whether a slab fills what is bent to: its curve, or one at each end. A line's edges have keys of their own,
+        and inner ones among them."""
+        return self.thin.at.keys() <= {"outside", OTHER_CURVE}
 
     @property
     def told(self) -> Looked:

@@ -11,7 +11,7 @@ from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
 from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_wall
 from bowstring.report.forming.quantities import thick
-from bowstring.report.forming.standing import report_standing
+from bowstring.report.forming.standing import report_standing, short_told
 from bowstring.report.forming.wall_faces import dig_told, faces_sheet, faces_told, footing_boards
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
@@ -90,7 +90,8 @@ def row_of_edges(plan: Plan, part: EdgesPart | None) -> BuildRow:
 
 def more_of(part: EdgesPart) -> str:
     """Return the row's second line: what stands in the concrete or the dig, where something does."""
-    return " ".join(one["text"] for one in part["standing"]) or part["more"]
+    wall = bool(part["faces"])
+    return " ".join(short_told(one["where"], one["name"], wall=wall) for one in part["standing"]) or part["more"]
 
 
 _OPEN = {(WIDTH, EDGE): "edges.open", (WIDTH,): "edges.open_width", (EDGE,): "edges.open_side"}

@@ -23,6 +23,7 @@ from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pour_reach import LAST_CALLS
 from bowstring.report.forming.pouring import runs_back
+from bowstring.report.forming.standing import dig_notes
 from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_grades import GradesPart
@@ -58,7 +59,7 @@ def dig_card(plan: Plan, filled: Filled) -> CardRow:
         (say("forming.label.dig_outside_out" if off > 0 else "forming.label.dig_outside_in"), tape.show(abs(off))),
         (say("forming.label.dig_straight" if pad else "forming.label.dig_string"), tape.show(past)),
     ]
-    notes = [say("forming.note.locates")]
+    notes = [*dig_notes(plan), say("forming.note.locates")]
     if isinstance(filled, Pad):
         which = "forming.note.sides_both" if filled.both else "forming.note.sides"
         notes.append(say(which, sides=tape.show(filled.sides)))

@@ -12,6 +12,7 @@ from bowstring.report.forming.hubs import hubs_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import thick
+from bowstring.report.forming.standing import dig_notes
 from bowstring.report.forming.thick_edge import edge_note
 from bowstring.report.forms.cards import CardRight, CardRow
 from bowstring.words import say
@@ -33,7 +34,7 @@ def hubs_card(plan: Plan, marks: Marks) -> CardRow:
 def dig_card(plan: Plan, marks: Marks) -> CardRow:
     """Return the card of the dig lines, each from the stakes, where they still stand."""
     past, at, numbers, values = overdig_of(plan), marks.stakes.first, [], _line(plan, marks)
-    notes, drawn = [say("forming.note.locates")], []
+    notes, drawn = [*dig_notes(plan), say("forming.note.locates")], []
     for key, away in ((OUTSIDE, 1), (INSIDE, -1)):
         edge = marks.edge(key)
         offs = [off + away * past - at for off in (edge.first, edge.last)]

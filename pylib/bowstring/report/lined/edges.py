@@ -12,6 +12,7 @@ from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_lines import footing_past
 from bowstring.report.forming.edges import TIGHT
 from bowstring.report.forming.plan import EDGE, WIDTH, is_wall
+from bowstring.report.forming.standing import short_told
 from bowstring.report.forms.build_edges import EdgeLength
 from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
 from bowstring.report.lined.dig import Inner, dug, inners
@@ -60,7 +61,8 @@ def page(plan: LinePlan) -> LinedPage:
     if tight:
         one = min(tight, key=lambda inner: inner.radius)
         made["more"] = say("lined.edges_tight", radius=plan.tape.show(one.radius), piece=one.piece)
-    made["more"] = " ".join(row["text"] for row in standing) or made["more"]
+    wall = is_wall(plan.plan)
+    made["more"] = " ".join(short_told(row["where"], row["name"], wall=wall) for row in standing) or made["more"]
     made["conclusion"] = say("lined.edges_conclusion", left=left, right=right, width=width)
     hubs = hubs_along(plan)
     made["tables"] = [*(_table(plan, plan.slab, hand) for hand in HANDS), *(table_of_hubs(hubs) if hubs else ())]

@@ -147,9 +147,15 @@ def _called(plan: LinePlan, number: int) -> str:
     """What an end is called: by the piece that begins there."""
     if number in (0, len(plan.line.pieces)):
         return say("lined.place_start" if number == 0 else "lined.place_end")
-    return say("lined.place_join", number=number + 1)
+    return say("lined.place_begins", piece=_within(plan, number + 1))
+
+
+def _within(plan: LinePlan, number: int) -> str:
+    """What a piece is called within a sentence."""
+    name = name_of(plan, number)
+    return name[:1].lower() + name[1:]
 
 
 def _sees(plan: LinePlan, past: Past, one: Judged) -> str:
     miss = plan.tape.show_up(miss_seen(past, one))
-    return say("face_checks.line_sees", piece=name_of(plan, past.join + 1), miss=miss)
+    return say("face_checks.line_sees", piece=_within(plan, past.join + 1), miss=miss)

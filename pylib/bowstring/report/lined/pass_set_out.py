@@ -18,6 +18,7 @@ from bowstring.report.lined.hubs import LineHub, LineHubs, Reach
 from bowstring.report.lined.hubs_told import arcs_told, place_told, reach_told, stray_place
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.plan import LinePlan
+from bowstring.report.lined.standing import dig_notes
 from bowstring.words import say
 
 DRAWN: dict[Hand, str] = {"left": OUTSIDE, "right": INSIDE}
@@ -82,7 +83,8 @@ def dig_card(hubs: LineHubs) -> CardRow:
         side = "left" if off > 0 else "right"
         numbers.append((say(f"forming.label.dig_{hand}_{side}"), plan.tape.show(abs(off))))
         drawn.append(("stake", f"dig_{DRAWN[hand]}", len(numbers)))
-    notes = [say("forming.note.dig_arcs")] if [*arcs_told(hubs)] else []
+    notes = dig_notes(plan)
+    notes += [say("forming.note.dig_arcs")] if [*arcs_told(hubs)] else []
     notes += [say("forming.note.dig_ends", size=plan.tape.show_whole(past))] if past and not plan.line.is_closed else []
     notes += [say("forming.note.dig_kink")] if any(not join.tangent for join in plan.line.joins) else []
     for inner in inners(hubs.slab):

@@ -7,16 +7,44 @@ from bowstring.forming.outline import stands_in, stands_near
 from bowstring.job.obstacles import Obstacle
 from bowstring.report.forming.edge_lines import dug_past
 from bowstring.report.forming.plan import is_wall
-from bowstring.report.forming.standing import CONCRETE, DIG
+from bowstring.report.forming.standing import CONCRETE, DIG, ENDS, in_dig_told, short_told
 from bowstring.report.forms.build_lined import LinedStanding
 from bowstring.report.lined.ground import things_along
+from bowstring.report.lined.in_dig import deepest_of
 from bowstring.report.lined.line import cautions_of_line
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
 
 
 def standing_along(plan: LinePlan) -> list[LinedStanding]:
-    """Return a row for each thing that stands in the concrete or else in the dig; none before there is a slab."""
+    """Return a row for each thing that stands in the concrete or else in the dig; none before there is a slab.
+
+    What is in the way is said of one arc, in the frame of its stakes: of the one that is staked, and of the others as
+    it was said while they were.
+    """
+    return [_row(plan, thing, where) for thing, where in _standing(plan)]
+
+
+def dig_notes(plan: LinePlan) -> list[str]:
+    """Return what the dig lines' card says of each of them."""
+    return [
+        short_told(where, thing.name, wall=is_wall(plan.plan))
+        if where == CONCRETE
+        else _dig_told(plan, thing, card=True)
+        for thing, where in _standing(plan)
+    ]
+
+
+def _dig_told(plan: LinePlan, thing: Obstacle, *, card: bool = False) -> str:
+    slab = plan.slab
+    found = None if slab is None else deepest_of(slab, dug_past(plan.plan), thing.outline)
+    at = plan.along(found.along) if found else ""
+    if found and found.where in ENDS:
+        at = say("lined.hub_start" if found.where == "A" else "lined.the_end")
+    return in_dig_told(plan.plan, thing.name, found, at, card=card)
+
+
+def _standing(plan: LinePlan) -> list[tuple[Obstacle, str]]:
     slab = plan.slab
     things = [] if slab is None else things_along(plan)
     if slab is None or not things:
@@ -24,7 +52,7 @@ def standing_along(plan: LinePlan) -> list[LinedStanding]:
     past, concrete = dug_past(plan.plan), outlines_of(slab)
     dig = dig_of(slab, past)
     dug = outlines_of(dig) if dig else None
-    rows: dict[tuple[str, str], LinedStanding] = {}
+    rows: dict[tuple[str, str], tuple[_Thing, str]] = {}
     for thing in things:
         if any(stands_in(thing.outline, outline) for outline in concrete):
             where = CONCRETE
@@ -34,7 +62,7 @@ def standing_along(plan: LinePlan) -> list[LinedStanding]:
             near = dug is None and any(stands_near(thing.outline, outline, past) for outline in concrete)
             where = DIG if near else ""
         if where:
-            rows.setdefault((thing.name, where), _row(plan, thing, where))
+            rows.setdefault((thing.name, where), (thing, where))
     return [*rows.values()]
 
 
@@ -49,6 +77,6 @@ def _row(plan: LinePlan, thing: Obstacle, where: str) -> LinedStanding:
         "name": thing.name,
         "where": where,
         "stops": "tape" if thing.stops_tape else "feet",
-        "text": say(f"edges.in_the_{what}", what=thing.name),
+        "text": _dig_told(plan, thing) if where == DIG else say(f"edges.in_the_{what}", what=thing.name),
         "outline": [{"x": corner.x, "y": corner.y} for corner in thing.outline],
     }

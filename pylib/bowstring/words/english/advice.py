@@ -86,7 +86,7 @@ MESSAGES = {
     ),
     "advice.or": "; or ",
     "advice.change_tape": "a tape of {size}, for {method}",
-    "advice.change_obstacle": "{what} moved or cut back (ask first), for {method}",
+    "advice.change_obstacle": "{what} cleared (ask first), for {method}",
     "advice.change_string": "{method}",
     "advice.string_toward": "String {size} off A-B, on the curve's side",
     "advice.string_behind": "String {size} off A-B, behind it",

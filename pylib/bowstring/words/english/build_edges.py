@@ -162,5 +162,26 @@ MESSAGES = {
     "edges.in_the_concrete": "The {what} stands in the concrete.",
     "edges.in_the_wall": "The {what} stands in the wall.",
     "edges.in_the_dig": "The {what} stands in the dig.",
+    "edges.dig_thing": "The {what} stands in the dig. Hold the dig back there. Ask before you cut roots or move it.",
+    "edges.dig_thing_outside": (
+        "The {what} stands in the dig at {at}: {deep} inside the outer dig line. "
+        "Hold the dig back there. Ask before you cut roots or move it."
+    ),
+    "edges.dig_thing_inside": (
+        "The {what} stands in the dig at {at}: {deep} inside the inner dig line. "
+        "Hold the dig back there. Ask before you cut roots or move it."
+    ),
+    "edges.dig_thing_left": (
+        "The {what} stands in the dig at {at}: {deep} inside the left dig line. "
+        "Hold the dig back there. Ask before you cut roots or move it."
+    ),
+    "edges.dig_thing_right": (
+        "The {what} stands in the dig at {at}: {deep} inside the right dig line. "
+        "Hold the dig back there. Ask before you cut roots or move it."
+    ),
+    "edges.dig_thing_end": (
+        "The {what} stands in the dig past {end}, {deep} inside the dig line. "
+        "Hold the dig back there. Ask before you cut roots or move it."
+    ),
     "edges.stands": "{mark} lands on {what}. Ask before you dig.",
 }

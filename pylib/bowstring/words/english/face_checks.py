@@ -122,6 +122,6 @@ MESSAGES = {
     "face_checks.draw_none": "Nothing read is out.",
     "face_checks.ring": "{stake}?",
     "face_checks.line": "The whole line: {count} checks",
-    "face_checks.line_told": "No step measured these. Tape them once every arc is staked. A piece's name is where it begins.",
-    "face_checks.line_sees": "sees {piece}'s end {miss} off",
+    "face_checks.line_told": "No step measured these. Tape them once every arc is staked.",
+    "face_checks.line_sees": "catches {piece}'s end off by {miss} or more",
 }

@@ -157,6 +157,7 @@ MESSAGES = {
     "card.note.landmark": "{end}: {landmark}",
     "card.note.cap": "Cap steel stakes as driven.",
     "card.note.careful": "CAREFUL: this string lies outside the arc.",
+    "card.note.close_pull": "{pull}: {gap} clear of {what}.",
     "card.note.close": "Only {gap} clear of {what}.",
     "card.note.wind": "Wind bows it: line it in with pins.",
     "way_out.hand": "Nobody has said which hand the curve is on.",

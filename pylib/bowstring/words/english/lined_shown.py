@@ -30,6 +30,7 @@ MESSAGES = {
     "lined.sign_slope": "Steepest edge",
     "lined.most": "{slope}; max {limit}",
     "lined.place_middle": "mid",
+    "lined.place_begins": "where {piece} begins",
     "lined.place_join": "piece {number}",
     "lined.places": "Both forms: tops, and marks taped from the start on the concrete face",
     "lined.place": "joint",

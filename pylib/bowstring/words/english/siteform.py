@@ -141,9 +141,9 @@ MESSAGES = {
     "form.draw_feet": "Pond: stops feet only",
     "form.draw_round": "Tree or post",
     "form.draw_undo": "Undo",
-    "form.draw_done": "Close the outline",
+    "form.draw_done": "Done drawing",
     "form.draw_cancel": "Cancel",
-    "form.no_plan": "No plan to draw on yet: these numbers don't make an arc.",
+    "form.no_plan": "No plan to draw on yet. Give the arc's numbers and answer which side first.",
     # what can be wrong
     "form.outline_pair.wrong": "Corner {number} isn't two lengths with a comma between them.",
     "form.outline_pair.remedy": "Write each corner as x, y with ; between corners. Like 12, -3; 20, -3; 16, -8.",

@@ -92,7 +92,7 @@ MESSAGES = {
     ),
     "advice.or": "; o ",
     "advice.change_tape": "una ~cinta~ de {size}, para este método: {method}",
-    "advice.change_obstacle": "mover o recortar (pregunte primero) {what}, para este método: {method}",
+    "advice.change_obstacle": "quitar del paso (pregunte primero) {what}, para este método: {method}",
     "advice.change_string": "{method}",
     "advice.string_toward": "~Hilo~ a {size} de A-B, del lado de la curva",
     "advice.string_behind": "~Hilo~ a {size} de A-B, por detrás",

@@ -163,5 +163,28 @@ MESSAGES = {
     "edges.in_the_concrete": "En el concreto queda: {what}.",
     "edges.in_the_wall": "En el muro queda: {what}.",
     "edges.in_the_dig": "En la excavación queda: {what}.",
+    "edges.dig_thing": (
+        "En la excavación queda: {what}. Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+    ),
+    "edges.dig_thing_outside": (
+        "En la excavación queda en {at}: {what}, {deep} adentro de su línea exterior. "
+        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+    ),
+    "edges.dig_thing_inside": (
+        "En la excavación queda en {at}: {what}, {deep} adentro de su línea interior. "
+        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+    ),
+    "edges.dig_thing_left": (
+        "En la excavación queda en {at}: {what}, {deep} adentro de su línea izquierda. "
+        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+    ),
+    "edges.dig_thing_right": (
+        "En la excavación queda en {at}: {what}, {deep} adentro de su línea derecha. "
+        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+    ),
+    "edges.dig_thing_end": (
+        "En la excavación queda, más allá de {end}: {what}, {deep} adentro de su línea. "
+        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+    ),
     "edges.stands": "{mark} cae en {what}. Pregunte antes de excavar.",
 }

@@ -130,8 +130,6 @@ MESSAGES = {
     "face_checks.draw_none": "Nada de lo leído está fuera.",
     "face_checks.ring": "¿{stake}?",
     "face_checks.line": "Toda la línea: {count} revisiones",
-    "face_checks.line_told": (
-        "Ningún paso midió esto. Mídalo cuando todos los ~arcos~ estén trazados. El tramo nombrado es donde empieza."
-    ),
-    "face_checks.line_sees": "avisa si {piece} termina desviado {miss}",
+    "face_checks.line_told": ("Ningún paso midió esto. Mídalo cuando todos los ~arcos~ estén trazados."),
+    "face_checks.line_sees": "avisa si {piece} termina desviado {miss} o más",
 }

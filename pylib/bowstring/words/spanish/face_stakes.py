@@ -179,6 +179,7 @@ MESSAGES = {
     "card.note.landmark": "{end}: {landmark}",
     "card.note.cap": "~Tapón~ en cada ~estaca de acero~.",
     "card.note.careful": "CUIDADO: este ~hilo~ queda por fuera del ~arco~.",  # from memory
+    "card.note.close_pull": "{pull}: a {gap} de {what}.",
     "card.note.close": "Pasa a solo {gap} de {what}.",
     "card.note.wind": "El viento lo comba: alinéelo con ~estacas de acero~.",
     "way_out.hand": "Nadie ha dicho de qué lado queda la curva.",

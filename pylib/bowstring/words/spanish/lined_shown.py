@@ -30,6 +30,7 @@ MESSAGES = {
     "lined.sign_slope": "Borde más empinado",
     "lined.most": "{slope}; máx. {limit}",
     "lined.place_middle": "mitad",
+    "lined.place_begins": "donde empieza {piece}",
     "lined.place_join": "tramo {number}",
     "lined.places": "Las dos ~formas~: cantos, y marcas medidas desde el inicio por la cara del ~concreto~",
     "lined.place": "~junta~",

@@ -147,9 +147,9 @@ MESSAGES = {
     "form.draw_feet": "Estanque: impide solo el paso",
     "form.draw_round": "Árbol o poste",
     "form.draw_undo": "Deshacer",
-    "form.draw_done": "Cerrar el contorno",
+    "form.draw_done": "Terminar el dibujo",
     "form.draw_cancel": "Cancelar",
-    "form.no_plan": "Todavía no hay croquis donde dibujar: estos números no hacen un ~arco~.",
+    "form.no_plan": "Todavía no hay croquis donde dibujar. Primero dé los números del ~arco~ y conteste de qué lado.",
     # what can be wrong
     "form.outline_pair.wrong": "La esquina {number} no son dos largos con una coma entre ellos.",
     "form.outline_pair.remedy": "Escriba cada esquina como x, y con ; entre esquinas. Como 12, -3; 20, -3; 16, -8.",
