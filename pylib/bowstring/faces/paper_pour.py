@@ -175,11 +175,18 @@ def _rows(grades: GradesPart | None, *kinds: str) -> list[TopRow]:
 def _head_told(answer: Answer, grades: GradesPart | None, *, in_a_line: bool) -> list[str]:
     if grades is None:
         return []
+    to = _dug_to(grades) if is_wall(answer) else []
     if in_a_line:
-        return [level_told(grades)]
+        return [level_told(grades), *to]
     if grades["stop"]:
         return [f"{grades['stop']['head']} {grades['stop']['text']}"]
-    return [" ".join(grades["conclusion"]), *grades["warnings"]]
+    return [" ".join(grades["conclusion"]), *to, *grades["warnings"]]
+
+
+def _dug_to(grades: GradesPart) -> list[str]:
+    """To what a wall's cut and fill are told, where the ground was measured."""
+    to = (say("walled.to_base"), say("walled.no_base"))
+    return [text for text in (*grades["base"], *grades["asks"]) if text in to] if grades["digs"] else []
 
 
 def tops_table(rows: list[TopRow], grades: GradesPart | None, *, wall: bool) -> str:

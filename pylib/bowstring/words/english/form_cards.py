@@ -111,7 +111,7 @@ MESSAGES = {
     "forming.note.behind_straight": "Straight edges: {size} off, for the {board}.",
     "forming.note.no_curve": "Curve: no stakes until Build settles what bends there.",
     "forming.note.straight_cut": "Straight forms: {board}, cut as under Build.",
-    "forming.note.low": "Keep their tops below the board's.",
+    "forming.note.low": "Keep stake tops below the board's.",
     "forming.note.splices_outside": "Outer splices, from A: {places}",
     "forming.note.splices_inside": "Inner splices, from A: {places}",
     "forming.note.splices_outside_more": "Outer splices, from A: {places}; {count} more under Build",

@@ -112,7 +112,8 @@ MESSAGES = {
     "walled.line_first": "Antes de colarla, la línea también en sus ~formas~: anclas y llave.",
     "walled.line_again": "Colada la zapata, trace otra vez la línea sobre ella desde los ~trompos~.",
     "walled.line_again_stakes": "Colada la zapata, trace otra vez la línea sobre ella desde sus ~estacas~.",
-    "walled.dig": "Excave {past} más allá de A y B: {area} en planta, {volume} por cada {deep} de hondo.",
+    "walled.dig": "La excavación: {area} en planta, {volume} por cada {deep} de hondo.",
+    "walled.dig_ends": "Excave {past} también más allá de A y B.",
     "walled.in_dig": (
         "Sus ~estacas~ quedan en la excavación|Póngalas retiradas de la línea: a "
         "más de {outside} por fuera, o {inside} por dentro."

@@ -113,7 +113,7 @@ MESSAGES = {
     "forming.note.behind_straight": "Bordes rectos: a {size}, para la {board}.",
     "forming.note.no_curve": "Curva: sin ~estacas~ hasta resolver en Obra qué se dobla.",
     "forming.note.straight_cut": "~Formas~ rectas: {board}, cortes en Obra.",
-    "forming.note.low": "Deje sus cabezas abajo del canto de la ~tabla~.",
+    "forming.note.low": "Deje las cabezas de las ~estacas~ abajo del canto de la ~tabla~.",
     "forming.note.splices_outside": "Empalmes por fuera, desde A: {places}",
     "forming.note.splices_inside": "Empalmes por dentro, desde A: {places}",
     "forming.note.splices_outside_more": "Empalmes por fuera, desde A: {places}; {count} más en Obra",
