@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import cos, floor, hypot, sin
 
 from bowstring.forming.boards import LEVELS, Board, bend_radius, bends
@@ -156,11 +156,17 @@ def _formed(key: str, edge: Edge) -> FormedEdge:
     return FormedEdge(key, tightest, edge.length, angle, key == "inside")
 
 
+def _practice(plan: Plan) -> Practice:
+    """Return the practice; of a footing what is told of boards that stop at its ends stays in its dig, too."""
+    practice = practice_of(plan)
+    if not plan.of_footing:
+        return practice
+    return Practice(**{**vars(practice), "overrun": room_past(plan, practice.overrun)})
+
+
 def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     """Return the boards for some edges."""
-    practice, said = practice_of(plan), plan.said.board
-    if plan.of_footing:  # what is told of boards that stop at its ends stays in its dig, too
-        practice = replace(practice, overrun=room_past(plan, practice.overrun))
+    practice, said = _practice(plan), plan.said.board
     overrun = room_past(plan, practice.overrun if said.overrun is None else said.overrun)
     level = said.level or JOB
     loose = level == SELECTED and overrun == 0

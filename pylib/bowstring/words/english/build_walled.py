@@ -63,6 +63,10 @@ MESSAGES = {
         "drawing."
     ),
     "walled.to_base": "Cut and fill are to the underside of the base, under the footing.",
+    "walled.ground": "Ground measured, {unit}: {told}.",
+    "walled.ground_outside": "{stake} outer {level}",
+    "walled.ground_inside": "{stake} inner {level}",
+    "walled.near_cut": "Your stakes stand {gap} from a cut {deep} deep. Usual is as far back as it is deep.",
     "walled.no_base": "No base is given: cut and fill are to the underside of the footing.",
     "walled.needs_height": "Needs the wall's height, for its footing and its dig.",
     "walled.needs_footing": "Needs the footing's size: cut and fill go to its underside.",

@@ -69,6 +69,12 @@ MESSAGES = {
         "escalonada, excave según el ~plano~."
     ),
     "walled.to_base": "Corte y relleno son hasta abajo de la base, bajo la zapata.",
+    "walled.ground": "Terreno medido, {unit}: {told}.",
+    "walled.ground_outside": "{stake} exterior {level}",
+    "walled.ground_inside": "{stake} interior {level}",
+    "walled.near_cut": (
+        "Sus ~estacas~ quedan a {gap} de una excavación de {deep} de hondo. Lo usual: tan lejos como es de honda."
+    ),
     "walled.no_base": "No se dio base: corte y relleno son hasta abajo de la zapata.",
     "walled.needs_height": "Falta el alto del muro, para su zapata y su excavación.",
     "walled.needs_footing": "Falta el tamaño de la zapata: corte y relleno son hasta abajo de ella.",
