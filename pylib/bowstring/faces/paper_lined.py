@@ -285,7 +285,7 @@ def _order(strong: str, inside: Sequence[str], reach: LinedTable | None) -> str:
 def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str]]:
     """What is signed off before the truck comes: what it is, and what it must be; so many of the distances at most that
     prove the whole line."""
-    part, joints, grades = answer["lined"], answer["joints"], answer["grades"]
+    part, joints = answer["lined"], answer["joints"]
     tolerance = answer["tolerance_shown"]
     kinks = [piece["kink_shown"] for piece in part["pieces"] if piece["kink_shown"]] if part else []
     rows = [(say("lined.sign_line"), say("forms.within", tolerance=tolerance) if tolerance else "")]
@@ -294,14 +294,10 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
         must = say("lined.sign_must", must=row["shown"], limit=row["limit_shown"])
         rows.append((say("face_checks.straight", start=row["from"], end=row["to"]), must))
     wall = bool(sheet["wall_signs"])
-    if wall:
-        rows += [(one["what"], one["must"]) for one in sheet["wall_signs"]]
-    elif answer["edges"] is not None:
+    rows += [(one["what"], one["must"]) for one in sheet["wall_signs"]]
+    if answer["edges"] is not None and not wall:
         rows.append((say("lined.sign_width"), sheet["width_shown"]))
-    if grades is not None and "rows" not in grades:
-        steepest = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
-        rows += [(say("lined.sign_tops"), say("lined.as_listed"))]
-        rows += [] if wall else [(say("lined.sign_slope"), steepest)]  # nobody walks on a wall
+    rows += _tops_signed(answer, wall=wall)
     if joints is not None:
         rows.append((say("walled.joints" if wall else "forms.sign_joints"), str(joints["count"] - 1)))
     rows += [] if wall else [(say("forms.sign_base"), sheet["depth_shown"])]
@@ -309,6 +305,16 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
     rows += [(say("deep.sign_apron"), sheet["apron_shown"])] if sheet["apron_shown"] else []
     last = ("sleeves", "services", "booked") if wall else ("stakes", "sleeves", "services", "booked")
     return rows + [(say(f"forms.sign_{name}"), "") for name in last]
+
+
+def _tops_signed(answer: Answer, *, wall: bool) -> list[tuple[str, str]]:
+    """The tops and the steepest slope; of a wall, on which nobody walks, the tops."""
+    grades = answer["grades"]
+    if grades is None or "rows" in grades:
+        return []
+    steepest = say("lined.most", slope=percent(grades["steepest"]), limit=percent(grades["limit"]))
+    tops = [(say("lined.sign_tops"), say("lined.as_listed"))]
+    return tops if wall else [*tops, (say("lined.sign_slope"), steepest)]
 
 
 def _safe(*, wall: bool) -> Told:

@@ -175,11 +175,24 @@ def _rows(grades: GradesPart | None, *kinds: str) -> list[TopRow]:
 def _head_told(answer: Answer, grades: GradesPart | None, *, in_a_line: bool) -> list[str]:
     if grades is None:
         return []
+    to = _dug_to(answer, grades)
     if in_a_line:
-        return [level_told(grades)]
+        return [level_told(grades), *to]
     if grades["stop"]:
         return [f"{grades['stop']['head']} {grades['stop']['text']}"]
-    return [" ".join(grades["conclusion"]), *grades["warnings"]]
+    return [" ".join(grades["conclusion"]), *to, *grades["warnings"]]
+
+
+def _dug_to(answer: Answer, grades: GradesPart) -> list[str]:
+    """How far a wall is dug past its ends, to what its cut and fill are told, from which ground, and whether stakes
+    stand near to it."""
+    edges = edges_of(answer)
+    if edges is None or not is_wall(answer):
+        return []
+    told = [say("walled.dig_ends", past=edges["overdig_shown"])] if edges["overdig"] else []
+    if grades["digs"]:
+        told += [*(text for text in grades["asks"] if text == say("walled.no_base")), *grades["base"]]
+    return [" ".join(told)] if told else []
 
 
 def tops_table(rows: list[TopRow], grades: GradesPart | None, *, wall: bool) -> str:

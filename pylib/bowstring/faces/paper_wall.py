@@ -44,7 +44,10 @@ def wall_front(answer: Answer, edges: EdgesPart, date: str, old: str = "") -> tu
     lines, columns, box = _lines(edges), columns_of(answer, edges, wanted_joints(answer)), _box(edges)
     where, told, joints = where_and_what(answer, edges), _told(answer, edges), _of_joints(answer, columns)
     fitted = _fitted(
-        columns, joints, box, lambda low, text: old_tall(old) + _fixed(len(lines), where, [*told, *text], low=low)
+        columns,
+        joints,
+        box,
+        lambda low, text: old_tall(old) + _fixed(len(lines), where, [*told, *text], low=low),
     )
     if not fitted.beside and box:
         told, box = [*told, " ".join(box)], []
@@ -162,8 +165,24 @@ def _box(edges: EdgesPart) -> list[str]:
 def _told(answer: Answer, edges: EdgesPart) -> list[str]:
     """What proves the faces, and what comes before them: stakes outside the dig, the dig, the line again."""
     joints = wanted_joints(answer)
-    check = say("forms.diagonals_wall", shown=edges["diagonal_shown"]) if edges["alike"] else edges["check"]
+    check = say("forms.diagonals_wall", shown=edges["diagonal_shown"]) if edges["alike"] else _listed(edges)
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
     first = 0 if edges["dug_out"] else 1  # that hubs stand clear of the dig needs no saying
-    told.append(" ".join(edges["passes"][first:3]))  # how much is dug stands with the build
+    last = _PASSES + bool(edges["footing_shown"])
+    told.append(" ".join(edges["passes"][first:last]))  # how much is dug stands with the build
     return [*told, *([f"*{joints['stop']}*"] if joints and joints["stop"] else [])]
+
+
+_PASSES = 3
+"""Sentences of the passes on a wall without a footing; how far past its ends it is dug stands on the back."""
+
+_MOST_LISTED = 8
+"""Bays whose diagonals have room on the front."""
+
+
+def _listed(edges: EdgesPart) -> str:
+    """What proves faces whose diagonals differ from bay to bay: each, or where they are listed."""
+    if len(edges["bays"]) > _MOST_LISTED:
+        return f"{edges['check']} {say('edges.check_where')}"
+    bays = (f"{bay['first']}-{bay['last']} {bay['forth_shown']} / {bay['back_shown']}" for bay in edges["bays"])
+    return say("forms.diagonals_each", told="; ".join(bays))

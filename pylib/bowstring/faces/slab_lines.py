@@ -98,7 +98,9 @@ def edge_said(typed: Typed) -> str | None:
 
 def is_side_open(typed: Typed) -> bool:
     """Tell whether the work has a width, and nobody has said to which side of the line it lies."""
-    return "width" in typed and not fills(typed) and edge_said(typed) is None and typed.get("drawn_to") != "centre"
+    drawn_to = typed.get("drawn_to", "")
+    is_middle = drawn_to == "centre"
+    return "width" in typed and not fills(typed) and edge_said(typed) is None and not is_middle
 
 
 def side_asked(typed: Typed) -> str:

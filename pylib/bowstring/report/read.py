@@ -240,7 +240,8 @@ def _told(
     # A bare number may have been meant otherwise, but for one that is shown just as it was typed.
     shown = tape.show_whole(lengths[counts])
     bare = verdict != "in" and typed.replace(".", "", 1).isdigit() and shown.split()[0] != typed
-    if meant != typed or bare or _in_another(meant, job):
+    alike = "/" in typed and shown == f'{typed}"'  # a fraction that is shown just so is of an inch
+    if (meant != typed or bare or _in_another(meant, job)) and not alike:
         told.append(say("read.read_as", typed=typed, shown=shown))
     return " ".join(told)
 

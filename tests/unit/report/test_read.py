@@ -165,10 +165,15 @@ def test_a_bare_number_that_is_out_says_how_it_was_read() -> None:
     assert "29 was read as 29' 0\"" in verdict(read(("A-Q2", "29")), "A-Q2")["text"]
 
 
-@pytest.mark.parametrize(("typed", "shown"), [("4", '4"'), ("3 7/8", '3-7/8"'), ("4-1/8", '4-1/8"')])
+@pytest.mark.parametrize(("typed", "shown"), [("4", '4"'), ("3 7/8", '3-7/8"')])
 def test_a_bare_number_is_read_the_way_the_number_to_read_is_shown_and_says_so(typed: str, shown: str) -> None:
     row = verdict(read(("R2-R3-M", typed)), "R2-R3-M")
     assert f"{typed} was read as {shown}." in row["text"] and row["verdict"] == "in"
+
+
+def test_a_reading_that_is_shown_just_as_it_was_typed_needs_no_word() -> None:
+    row = verdict(read(("R2-R3-M", "4-1/8")), "R2-R3-M")
+    assert "was read as" not in row["text"] and row["verdict"] == "in"
 
 
 def test_in_metres_a_bare_number_beside_millimetres_is_millimetres() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from math import asin, ceil
 from typing import Any
 
@@ -116,7 +117,7 @@ def test_the_footings_forms_are_listed_bought_and_staked_as_a_slabs() -> None:
     answer = answer_to(WALL)
     footing = answer["edges"]["footing"]
     slab = answer_to({**WALL, "arc": {"radius": "28 ft 8 in", "central_angle": "69.69961"}, "width": "2 ft",
-                      "slab": {"thickness": "10 in"}})["boards"]  # fmt: skip
+                      "slab": {"thickness": "10 in"}, "board": {"overrun": "1 ft"}})["boards"]  # fmt: skip
     assert [row["needs"] for row in footing["cut"]] == [row["needs"] for row in slab["cut"]]
     count = sum(row["count"] for row in footing["buy"])
     page, sheet = build_html(answer, "boards"), sheet_text(answer)  # type: ignore[arg-type]
@@ -156,3 +157,50 @@ def test_a_walls_grade_question_asks_of_its_top() -> None:
     assert "Is its top level?" in build_html(answer_to(job), "", "slope")  # type: ignore[arg-type]
     walk = {key: value for key, value in WALK.items() if key != "grade"}
     assert "How steep is it?" in build_html(answer_to(walk), "", "slope")  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(("overdig", "said", "past"), [
+    (None, None, "1' 0\""), ("3 ft", None, "2' 0\""), ("8 in", None, '8"'), ("4 in", None, ""),
+    (None, "3 ft", "1' 0\""),
+    (None, "0", ""),
+])  # fmt: skip
+def test_a_footings_boards_run_on_no_farther_than_it_is_dug(overdig: str | None, said: str | None, past: str) -> None:
+    """What runs past an end can't be longer than the dig there, 1 ft where nothing is said; by less than 6 in nothing
+    holds it."""
+    slab = {**WALL["slab"], **({"overdig": overdig} if overdig else {})}
+    edges = answer_to({**WALL, "slab": slab, "board": {"overrun": said} if said else {}})["edges"]
+    told = " ".join(edges["footing"]["ends"])
+    if past:
+        assert f"Carry the board {past} past A and B" in told
+    else:
+        assert "Carry the board" not in told and "2' 0\" past" not in told
+
+
+def test_a_walls_paper_tells_of_its_dig_to_where_and_past_its_ends() -> None:
+    ground = [{"stake": "A", "edge": "outside", "level": "102 ft"}]
+    dug = {**WALL, "grade": {**WALL["grade"], "from": "104.50 ft", "ground": ground}}
+    told = paper_html(answer_to(dug), "May 31")  # type: ignore[arg-type]
+    plain = " ".join(re.sub(r"<[^>]+>", "", told).split())
+    for text in (
+        "Ground measured, ft: A outer 102.00",
+        "are to the underside of the footing",
+        "past A and B too",
+        "After the footing&#x27;s pour, set the line",
+    ):
+        assert text in plain, text
+    assert "in plan" not in plain  # how much that is stands with the build
+
+
+def test_diagonals_of_a_wall_that_tapers_are_listed() -> None:
+    """Corner to corner of a bay that widens: one way is not the other, though no stake has moved."""
+    wide = {**WALL, "slab": {**WALL["slab"], "end_width": "14 in"}}
+    edges = answer_to(wide)["edges"]
+    assert any(bay["forth_shown"] != bay["back_shown"] for bay in edges["bays"])
+    assert "has slid" not in edges["check"] and "as listed" in edges["check"]
+    plain = " ".join(re.sub(r"<[^>]+>", "", paper_html(answer_to(wide), "May 31")).split())  # type: ignore[arg-type]
+    assert "has slid" not in plain
+    few = {**wide, "levels": 2}
+    plain = " ".join(re.sub(r"<[^>]+>", "", paper_html(answer_to(few), "May 31")).split())  # type: ignore[arg-type]
+    for bay in answer_to(few)["edges"]["bays"]:
+        assert f"{bay['first']}-{bay['last']} " in plain
+    assert "has slid" in answer_to(WALK)["edges"]["check"]

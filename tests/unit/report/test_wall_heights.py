@@ -55,7 +55,7 @@ def test_a_base_is_dug_too() -> None:
     low = {"stake": "M", "edge": "inside", "level": "99 ft"}
     answer = answered({"base": "4 in"}, **{**LEVELS, "ground": [AT_A, low]})
     assert dug(answer) == [("A", "cut 2' 4\"", ""), ("M", "", 'fill 8"')]
-    assert answer["grades"]["base"] == [say("walled.to_base")]
+    assert answer["grades"]["base"] == [say("walled.to_base"), "Ground measured, ft: A outer 102.00, M inner 99.00."]
     assert "3' 6\"* below the top, its underside 4' 6\"; dig *4' 10\"*" in answer["grades"]["below"][0]
 
 
@@ -131,3 +131,20 @@ def test_a_wall_along_a_line_says_its_heights_and_no_cut() -> None:
     up = answer_to({**job, "slab": slab, "grade": {"slope": 2, "high": "B", "cross": 0, "from": "104.50 ft"}})
     told = " ".join(next(page for page in up["lined"]["pages"] if page["key"] == "grades")["lines"])
     assert "bottom of dig" not in told and say("walled.runs_with_top") in told
+
+
+@pytest.mark.parametrize(("off", "near"), [("4 ft", "2' 4\""), ("5 ft", ""), ("3 ft", "1' 4\"")])
+def test_stakes_nearer_to_the_cut_than_it_is_deep_are_told(off: str, near: str) -> None:
+    """By hand: a 24-in footing under the middle of 8 in reaches 8 in past the outer face, dug 12 in more: 20 in off the
+    line. Hubs 48, 60 and 36 in off it stand 28, 40 and 16 in from a cut of 102 - (104.5 - 3.5 - 1) = 2 ft; 28 in is
+    clear of 24, not of the 3 ft that 103.00 makes. Common practice, no source: as far back as it is deep."""
+    high = {"stake": "A", "edge": "outside", "level": "103 ft"}
+    job = {**WALL, "offset": off, "toward": "outside", "driven": "hub", "slab": FOOTED}
+    made = answer_to({**job, "grade": {**WALL["grade"], **LEVELS, "ground": [high]}})["grades"]["base"]
+    told = [text for text in made if "from a cut" in text]
+    assert told == (
+        [f"Your stakes stand {near} from a cut 3' 0\" deep. Usual is as far back as it is deep."] if near else []
+    )
+    low = answer_to({**job, "grade": {**WALL["grade"], **LEVELS}})["grades"]["base"]
+    assert any("from a cut 2' 0\"" in text for text in low) == (off == "3 ft")
+    assert not any("from a cut" in text for text in answered(**LEVELS)["grades"]["base"])  # they stand in the dig

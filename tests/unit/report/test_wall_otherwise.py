@@ -92,8 +92,8 @@ def test_along_a_line_nobody_walks_on_a_wall() -> None:
     assert next(one for one in walk["build"] if one["key"] == "grades")["state"] == "stop"
 
 
-def test_its_paper_says_what_of_it_is_a_slabs_and_has_both_orders() -> None:
+def test_its_paper_has_nothing_of_a_slabs_and_has_both_orders() -> None:
     html = forms_sides(answer_to(LINED), "May 31")
-    assert "base, form stakes and sawing in the sign-off are a slab" in html and "Have a bulkhead" not in html
+    assert "Base under top" not in html and "Sawing" not in html and "Have a bulkhead" not in html
     assert "fills a base" not in html and "stick with two marks" in html and "Footing first" in html
     assert "The footing&#x27;s boards aren&#x27;t listed here" in pages()["boards"]

@@ -32,7 +32,10 @@ def at_the_ends(
         found.append(say(key, past=tape.show_whole(choice.overrun)))
     else:
         key = "fill.no_overrun" if choice.alone else "boards.no_overrun"
-        found.append(say(key, past=tape.show_whole(choice.practice.overrun)))
+        past = choice.practice.overrun
+        found += (
+            [say(key, past=tape.show_whole(past))] if past else []
+        )  # a shallow reach past a footing's ends has none
     if choice.used is None:
         return found
     board, piece = choice.used.board, tape.show_whole(choice.practice.splice)

@@ -118,10 +118,13 @@ STEP = {True: INCH, False: 0.01}
 
 
 def room_past(plan: Plan, overrun: float) -> float:
-    """Return how far the curved boards can run on, metres. Two that run toward each other down one side meet in its
-    middle. One that leaves the side at a corner has to stay in the dig with the stake behind it, which is taken as
-    thick as a thick board; 0 where that leaves it nothing to be held by."""
+    """Return how far the curved boards can run on, metres. Those of a wall's footing stop where it is dug. Two that run
+    toward each other down one side meet in its middle. One that leaves the side at a corner has to stay in the dig with
+    the stake behind it, which is taken as thick as a thick board; 0 where that leaves it nothing to be held by."""
     pad = plan.filled
+    if plan.of_footing:
+        room = overdig_of(plan)
+        return min(overrun, room) if room >= HELD[plan.layout.job.tape.feet] else 0.0
     if not isinstance(pad, Pad):
         return overrun
     if pad.tangent:
@@ -154,9 +157,17 @@ def _formed(key: str, edge: Edge) -> FormedEdge:
     return FormedEdge(key, tightest, edge.length, angle, key == "inside")
 
 
+def _practice(plan: Plan) -> Practice:
+    """Return the practice; of a footing what is told of boards that stop at its ends stays in its dig, too."""
+    practice = practice_of(plan)
+    if not plan.of_footing:
+        return practice
+    return Practice(**{**vars(practice), "overrun": room_past(plan, practice.overrun)})
+
+
 def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     """Return the boards for some edges."""
-    practice, said = practice_of(plan), plan.said.board
+    practice, said = _practice(plan), plan.said.board
     overrun = room_past(plan, practice.overrun if said.overrun is None else said.overrun)
     level = said.level or JOB
     loose = level == SELECTED and overrun == 0

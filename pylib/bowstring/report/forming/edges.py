@@ -12,7 +12,7 @@ from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, pa
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_wall
 from bowstring.report.forming.quantities import thick
 from bowstring.report.forming.standing import report_standing, short_told
-from bowstring.report.forming.wall_faces import dig_told, faces_sheet, faces_told, footing_boards
+from bowstring.report.forming.wall_faces import dig_told, ends_dug, faces_sheet, faces_told, footing_boards
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgeLength, EdgesPart
 from bowstring.units.sizes import FOOT
@@ -62,14 +62,14 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "curve_gap": None,
         "straight_gap": None,
         "bays": bays,
-        "check": _check(diagonal, len(bays)),
+        "check": _check(diagonal, len(bays), tapers=plan.taper is not None),
         "form": form_told(plan, marks),
         "faces": faces_told(plan, marks),
         "footing": footing_boards(plan),
         "faces_sheet": faces_sheet(plan, marks),
         "strip_shown": "",
         "footing_shown": _footing_shown(plan),
-        "passes": [*passes_told(plan, marks), *dig_told(plan, marks)],
+        "passes": [*passes_told(plan, marks), *ends_dug(plan), *dig_told(plan, marks)],
         "dug_out": dug_out(plan, marks),
         "taper": list(_taper(plan)),
         "standing": standing,
@@ -165,7 +165,9 @@ def _conclusion(plan: Plan, marks: Marks) -> str:
     return say(f"edges.other_{key}", radius=radii["inner" if key == INSIDE else "outer"], width=width)
 
 
-def _check(diagonal: str, count: int) -> str:
+def _check(diagonal: str, count: int, *, tapers: bool) -> str:
+    if tapers:  # its two diagonals differ by themselves: no stake has slid
+        return f"{say('edges.check_each')} {say('edges.check_taper')}"
     alike = say("edges.check_alike", count=count, diagonal=diagonal)
     told = alike if diagonal else say("edges.check_each")
     return f"{told} {say('edges.check_slid')}"

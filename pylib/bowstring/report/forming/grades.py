@@ -10,6 +10,7 @@ from bowstring.report.forming.grade_said import Clashing, Settled, settle
 from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_steep, ways_of, ways_of_clash
 from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
 from bowstring.report.forming.grade_water import lowest, water
+from bowstring.report.forming.near_cut import ground_told, near_cut
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
 from bowstring.report.forming.wall_heights import ALL, START, below_told
@@ -68,7 +69,7 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
     level = _is_level_wall(plan, settled)
     part |= {
         "asks": list(asks(plan, rows, grade.start)),
-        "base": list(base_lines(plan)),
+        "base": [*base_lines(plan), *ground_told(plan), *near_cut(plan, grade)],
         "below": below_told(plan, grade.start, ALL if level else START),
         "digs": digs_of(rows),
     }

@@ -40,6 +40,7 @@ class Plan:
         filled: everything between the curve and the string from A to B, where the job says that the slab is that; it
             has no ``slab`` then, whatever width is said.
         no_sides: straight sides are said to run back from a curve of more than a half circle.
+        of_footing: it is the footing of a wall, poured as a slab: it ends in the dig, where the wall does.
     """
 
     layout: Layout
@@ -51,6 +52,7 @@ class Plan:
     no_inner: bool
     filled: Filled | None = None
     no_sides: bool = False
+    of_footing: bool = False
 
     @property
     def asks_what(self) -> bool:

@@ -144,8 +144,14 @@ def _footing(plan: Plan, *, short: bool = False) -> Iterator[str]:
         yield from filter(None, [too_low(footing, form_of(footing), tape)])
 
 
+def ends_dug(plan: Plan) -> list[str]:
+    """Return that a wall's dig goes on past its ends; nothing of a slab, and of one that is dug no farther."""
+    over = overdig_of(plan)
+    return [say("walled.dig_ends", past=plan.tape.show_whole(over))] if is_wall(plan) and over else []
+
+
 def dig_told(plan: Plan, marks: Marks) -> list[str]:
-    """Return how large a wall's dig is in plan, past its ends too, and what a foot of depth comes to."""
+    """Return how large a wall's dig is in plan, its ends' included, and what a foot of depth comes to."""
     past, over, tape = dug_past(plan), overdig_of(plan), plan.tape
     if not is_wall(plan) or not (marks.outer.is_arc and marks.inner.is_arc) or marks.inner.arc.radius <= past:
         return []
@@ -155,4 +161,4 @@ def dig_told(plan: Plan, marks: Marks) -> list[str]:
     deep = DEEP[tape.feet]
     volume = volume_text(area * deep, tape.feet, 1)
     shown = {"area": area_text(area, tape.feet), "deep": tape.show(deep), "volume": volume}
-    return [say("walled.dig", past=tape.show_whole(over), **shown)]
+    return [say("walled.dig", **shown)]

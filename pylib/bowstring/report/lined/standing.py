@@ -52,7 +52,7 @@ def _standing(plan: LinePlan) -> list[tuple[Obstacle, str]]:
     past, concrete = dug_past(plan.plan), outlines_of(slab)
     dig = dig_of(slab, past)
     dug = outlines_of(dig) if dig else None
-    rows: dict[tuple[str, str], tuple[_Thing, str]] = {}
+    rows: dict[tuple[str, str], tuple[Obstacle, str]] = {}
     for thing in things:
         if any(stands_in(thing.outline, outline) for outline in concrete):
             where = CONCRETE

@@ -167,7 +167,7 @@ MESSAGES = {
     "boards.past_each": "One or more past each end hold the board along the straight.",
     "boards.at_splices": "One more at each splice. Shift a stake that the splice covers.",
     "boards.between": "Between stakes wet concrete bows the boards ({board}) by at most {bow}.",
-    "boards.tops": "Keep their tops below the top of the board.",
+    "boards.tops": "Keep stake tops below the top of the board.",
     "boards.bank": "{board} is {height} high, {gap} short of the slab: bank earth against its foot.",
     "boards.not_layout": "Form stakes are not layout stakes: mark the two apart.",
     # what was taken

@@ -123,6 +123,8 @@ MESSAGES = {
     "edges.check_head": "Check: the diagonals",
     "edges.check_alike": "Corner to corner in all {count} bays: {diagonal}, both diagonals of each.",
     "edges.check_each": "Corner to corner in each bay, both diagonals.",
+    "edges.check_taper": "The two differ where the width changes: each must read as listed.",
+    "edges.check_where": "The list: Build, Edges.",
     "edges.check_slid": "If one differs, a stake has slid along the curve.",
     "edges.diagonal": "{start} to {end}",
     "edges.bay": "diagonal",

@@ -63,6 +63,10 @@ MESSAGES = {
         "drawing."
     ),
     "walled.to_base": "Cut and fill are to the underside of the base, under the footing.",
+    "walled.ground": "Ground measured, {unit}: {told}.",
+    "walled.ground_outside": "{stake} outer {level}",
+    "walled.ground_inside": "{stake} inner {level}",
+    "walled.near_cut": "Your stakes stand {gap} from a cut {deep} deep. Usual is as far back as it is deep.",
     "walled.no_base": "No base is given: cut and fill are to the underside of the footing.",
     "walled.needs_height": "Needs the wall's height, for its footing and its dig.",
     "walled.needs_footing": "Needs the footing's size: cut and fill go to its underside.",
@@ -103,7 +107,8 @@ MESSAGES = {
     "walled.line_first": "Set the line on the footing's forms before its pour, too: dowels and key.",
     "walled.line_again": "After the footing's pour, set the line again on it, from the hubs.",
     "walled.line_again_stakes": "After the footing's pour, set the line again on it, from your stakes.",
-    "walled.dig": "Dig {past} past A and B too: {area} in plan, {volume} for each {deep} of depth.",
+    "walled.dig": "The dig is {area} in plan, {volume} for each {deep} of depth.",
+    "walled.dig_ends": "Dig {past} past A and B too.",
     "walled.in_dig": (
         "Your stakes stand in the dig|Set them off the line: over {outside} outside, or {inside} inside."
     ),

@@ -122,7 +122,7 @@ MESSAGES = {
     "forming.note.beside_curve": "First {past} of each side, beside the curve's board: {size} off.",
     "forming.note.no_curve": "Curve: no stakes until Build settles what bends there.",
     "forming.note.straight_cut": "Straight forms: {board}, cut as under Build.",
-    "forming.note.low": "Keep their tops below the board's.",
+    "forming.note.low": "Keep stake tops below the board's.",
     "forming.note.pull_pin": "Pull each pin first: the board's face goes where its center was.",
     "forming.note.pull_marked": "Pull each layout stake first: the board's face goes where its mark was.",
     "forming.note.splices_outside": "Outer splices, from A: {places}",

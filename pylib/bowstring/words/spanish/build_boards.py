@@ -165,7 +165,7 @@ MESSAGES = {
     "boards.past_each": "Una o más pasando cada punta sujetan la ~tabla~ a lo largo de la recta.",
     "boards.at_splices": "Una más en cada empalme. Corra la ~estaca~ que le estorbe al empalme.",
     "boards.between": "Entre ~estacas~ el ~concreto~ fresco comba las ~tablas~ ({board}) {bow} a lo más.",
-    "boards.tops": "Que no pasen del canto de arriba de la ~tabla~.",
+    "boards.tops": "Que las ~estacas~ no pasen del canto de arriba de la ~tabla~.",
     "boards.bank": "La {board} tiene {height} de alto, {gap} menos que la losa: arrime tierra a su pie.",
     "boards.not_layout": "No son las ~estacas~ de ~trazo~: márquelas distinto.",
     # what was taken

@@ -125,6 +125,8 @@ MESSAGES = {
     "edges.check_head": "~Revisión~: las diagonales",
     "edges.check_alike": "De esquina a esquina en los {count} espacios: {diagonal}, las dos diagonales de cada uno.",
     "edges.check_each": "De esquina a esquina en cada espacio, las dos diagonales.",
+    "edges.check_taper": "Las dos difieren donde cambia el ancho: cada una debe medir lo de la lista.",
+    "edges.check_where": "La lista: Obra, Bordes.",
     "edges.check_slid": "Si una no da, una ~estaca~ se corrió a lo largo de la curva.",
     "edges.diagonal": "{start} a {end}",
     "edges.bay": "diagonal",

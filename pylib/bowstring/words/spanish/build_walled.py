@@ -69,6 +69,12 @@ MESSAGES = {
         "escalonada, excave según el ~plano~."
     ),
     "walled.to_base": "Corte y relleno son hasta abajo de la base, bajo la zapata.",
+    "walled.ground": "Terreno medido, {unit}: {told}.",
+    "walled.ground_outside": "{stake} exterior {level}",
+    "walled.ground_inside": "{stake} interior {level}",
+    "walled.near_cut": (
+        "Sus ~estacas~ quedan a {gap} de una excavación de {deep} de hondo. Lo usual: tan lejos como es de honda."
+    ),
     "walled.no_base": "No se dio base: corte y relleno son hasta abajo de la zapata.",
     "walled.needs_height": "Falta el alto del muro, para su zapata y su excavación.",
     "walled.needs_footing": "Falta el tamaño de la zapata: corte y relleno son hasta abajo de ella.",
@@ -112,7 +118,8 @@ MESSAGES = {
     "walled.line_first": "Antes de colarla, la línea también en sus ~formas~: anclas y llave.",
     "walled.line_again": "Colada la zapata, trace otra vez la línea sobre ella desde los ~trompos~.",
     "walled.line_again_stakes": "Colada la zapata, trace otra vez la línea sobre ella desde sus ~estacas~.",
-    "walled.dig": "Excave {past} más allá de A y B: {area} en planta, {volume} por cada {deep} de hondo.",
+    "walled.dig": "La excavación: {area} en planta, {volume} por cada {deep} de hondo.",
+    "walled.dig_ends": "Excave {past} también más allá de A y B.",
     "walled.in_dig": (
         "Sus ~estacas~ quedan en la excavación|Póngalas retiradas de la línea: a "
         "más de {outside} por fuera, o {inside} por dentro."

@@ -124,7 +124,7 @@ MESSAGES = {
     "forming.note.beside_curve": "Primeros {past} de cada lado, con la ~tabla~ de la curva: a {size}.",
     "forming.note.no_curve": "Curva: sin ~estacas~ hasta resolver en Obra qué se dobla.",
     "forming.note.straight_cut": "~Formas~ rectas: {board}, cortes en Obra.",
-    "forming.note.low": "Deje sus cabezas abajo del canto de la ~tabla~.",
+    "forming.note.low": "Deje las cabezas de las ~estacas~ abajo del canto de la ~tabla~.",
     "forming.note.pull_pin": "Antes saque cada ~estaca de acero~: la cara va donde estaba su ~centro~.",
     "forming.note.pull_marked": "Antes saque cada ~estaca~ de ~trazo~: la cara va donde estaba su marca.",
     "forming.note.splices_outside": "Empalmes por fuera, desde A: {places}",

@@ -103,9 +103,9 @@ MESSAGES = {
     "kinked.short_back": "¿Falta B? {mark} a {back} atrás en el tramo {piece}.",
     "kinked.short_whole": "¿Falta B? Ponga {mark} donde empieza el tramo {piece}, {back} atrás.",
     "kinked.short_begins": "¿Falta B? Busque {mark}, donde empieza el tramo {piece}.",
-    "kinked.short_on": "{along} más allá de {start}, ~a escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}.",
+    "kinked.short_on": "{along} más allá de {start}. De espaldas a {mark}, ~a escuadra~ {off} a la {hand}: {end}.",
     "kinked.short_behind": (
-        "{along} de {start} hacia {mark}, ~a escuadra~ {off} a la {hand}, de espaldas a {mark}: {end}."
+        "{along} de {start} hacia {mark}. De espaldas a {mark}, ~a escuadra~ {off} a la {hand}: {end}."
     ),
     "kinked.short_straight": "De {mark} siga {along} más allá de {start}: {end}.",
     "kinked.short_check": "De {mark} a {end}: {check}.",
