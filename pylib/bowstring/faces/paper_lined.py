@@ -13,7 +13,7 @@ from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_flow import ROWS, Band, has_room, html_of, placed
 from bowstring.faces.paper_head import foot_html, head_html, old_tall
 from bowstring.faces.paper_lined_tables import bands_of, bought, slopes_html, splices_told, table_of
-from bowstring.faces.paper_pour import sign_off, signatures
+from bowstring.faces.paper_pour import sign_off, signatures, standing_rows
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall, width
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.answer import Answer
@@ -293,6 +293,7 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
         rows.append((say("forms.sign_joints"), str(joints["count"] - 1)))
     rows.append((say("forms.sign_base"), sheet["depth_shown"]))
     rows += [(say("deep.sign_apron"), sheet["apron_shown"])] if sheet["apron_shown"] else []
+    rows += standing_rows(answer)
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
 
 
