@@ -11,7 +11,7 @@ from bowstring.faces import build_boards, build_edges, build_grades, build_joint
 from bowstring.faces.build_icons import BACK, ICONS
 from bowstring.faces.build_parts import bold, note, paragraph
 from bowstring.faces.stopcard import stop_html
-from bowstring.report.alone import called, is_wall
+from bowstring.report.alone import called, is_wall, standing_in
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build import BuildRow
 from bowstring.words import say
@@ -72,7 +72,13 @@ def state_of(answer: Answer) -> dict[str, str] | None:
     if stopped:
         return {"sign": "stop", "text": say("build.state_stops", count=len(stopped))}
     count = len({row["panel"] for row in answer["build"] if row["state"] == OPEN})
-    return {"sign": "ask", "text": say("build.state_open", count=count)} if count else None
+    return {"sign": "ask", "text": say("build.state_open", count=count)} if count else standing_state(answer)
+
+
+def standing_state(answer: Answer) -> dict[str, str] | None:
+    """Return the same of what stands in the concrete or in the dig: nobody has settled what becomes of it."""
+    names = standing_in(answer)
+    return {"sign": "ask", "text": say("build.state_standing", count=len(names))} if names else None
 
 
 def panel_asked(answer: Answer) -> str:

@@ -25,6 +25,7 @@ from bowstring.report.forms.build_pour import DeepPart
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
+from bowstring.words.stars import unstarred
 
 MORE = 34
 """Rows of a table on a further page."""
@@ -71,7 +72,7 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
     pour = pour_of(answer)
     deep = pour["deep"] if pour else None
     apron = _apron_told(deep)
-    told, lines = [*_told(edges, boards, deep), *_joints_stop(joints), *apron], set_lines(edges)
+    told, lines = [*_stands(edges), *_told(edges, boards, deep), *_joints_stop(joints), *apron], set_lines(edges)
     columns = columns_of(answer, edges, joints)
     title = say("forms.front_title", title=brief.title(answer))
     foot = say("paper.safe_board") if boards else "", say("forms.turn_over")
@@ -92,6 +93,12 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
     dense = "dense " if fit.dense else ""
     front = f'<section class="side forms {dense}row-{fit.row}" aria-label="{label}">{"".join(parts)}</section>'
     return front, fit.rest
+
+
+def _stands(edges: EdgesPart) -> list[str]:
+    """What stands in the concrete or in the dig, in one paragraph, as the build says it."""
+    told = " ".join(unstarred(row["text"]) for row in edges["standing"])
+    return [f"*{told}*"] if told else []
 
 
 def _joints_stop(joints: JointsPart | None) -> list[str]:

@@ -13,7 +13,7 @@ from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_flow import ROWS, Band, has_room, html_of, placed
 from bowstring.faces.paper_head import foot_html, head_html, old_tall
 from bowstring.faces.paper_lined_tables import bands_of, bought, hubs_told, slopes_html, splices_told, table_of
-from bowstring.faces.paper_pour import sign_off, signatures
+from bowstring.faces.paper_pour import sign_off, signatures, standing_rows
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall, width
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.answer import Answer
@@ -303,6 +303,7 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
     rows += [] if wall else [(say("forms.sign_base"), sheet["depth_shown"])]
     rows += [(say("forms.sign_edge"), sheet["edge_signed"])] if sheet["edge_signed"] else []
     rows += [(say("deep.sign_apron"), sheet["apron_shown"])] if sheet["apron_shown"] else []
+    rows += standing_rows(answer)
     last = ("sleeves", "services", "booked") if wall else ("stakes", "sleeves", "services", "booked")
     return rows + [(say(f"forms.sign_{name}"), "") for name in last]
 

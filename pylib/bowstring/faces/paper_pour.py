@@ -12,7 +12,7 @@ from bowstring.faces.paper_pour_tall import GAP, in_columns, order_tall, sign_ta
 from bowstring.faces.paper_sizes import BOLD, PAGE_TALL, PAGE_WIDE, fitting, set_lines, set_tall
 from bowstring.faces.paper_wall import is_wall
 from bowstring.faces.paper_wall_tops import is_level, level_told, sizes, tops_html
-from bowstring.report.alone import edges_of, grades_of, pour_of, wanted_joints
+from bowstring.report.alone import edges_of, grades_of, pour_of, standing_in, wanted_joints
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
@@ -240,6 +240,12 @@ def _digs(grades: GradesPart | None) -> list[TopRow]:
     return grades["digs"] if grades and not grades["stop"] else []
 
 
+def standing_rows(answer: Answer) -> list[tuple[str, str]]:
+    """Return the row of what stands in the concrete or in the dig, empty where nothing does: somebody signs for it."""
+    names = standing_in(answer)
+    return [(say("forms.sign_standing"), ", ".join(names))] if names else []
+
+
 def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     """What is signed off before the truck comes: what it is, and what it must be."""
     edges, joints, pour, shown = edges_of(answer), wanted_joints(answer), pour_of(answer), answer["staked_shown"]
@@ -252,10 +258,15 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     if joints and not joints["stop"]:
         rows += [(say("walled.joints" if is_wall(answer) else "forms.sign_joints"), _joints_cut(joints, pour))]
     if is_wall(answer):
-        return rows + [(say(f"forms.sign_{name}"), "") for name in ("sleeves", "services", "booked")]
+        return (
+            rows
+            + standing_rows(answer)
+            + [(say(f"forms.sign_{name}"), "") for name in ("sleeves", "services", "booked")]
+        )
     rows += [(say("forms.sign_base"), _with_apron(depth, pour["deep"]["apron_depth"] if pour else ""))]
     rows += [(say("forms.sign_edge"), pour["deep"]["edge_signed"])] if pour and pour["deep"]["edge_signed"] else []
     rows += [(say("pad.sign_strip"), edges["strip_shown"])] if edges and edges["strip_shown"] else []
+    rows += standing_rows(answer)
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
 
 

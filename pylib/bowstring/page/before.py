@@ -77,10 +77,12 @@ def _of_arc(old: Answer, now: Answer) -> str:
     was, today = next((key for key in (OUTSIDE, INSIDE) if (row := rows.get(key)) and _on(row)), None), _edges(now)
     if was is None:
         return _none_before(rows, today)
-    row = today.get(was)
-    if row is None or row["off"] is None or _on(row):
+    row, across = today.get(was), INSIDE if was == OUTSIDE else OUTSIDE
+    if row is None or row["off"] is None:
         return ""
-    other = today.get(INSIDE if was == OUTSIDE else OUTSIDE)
+    other = today.get(across)
+    if _on(row):
+        return say("stood.other_edge") if _moved(rows.get(across), other) else ""
     if other is not None and _on(other):
         return say(f"stood.edge_{was}_other")
     return say(f"stood.edge_{was}", off=row["off_shown"])
@@ -105,6 +107,13 @@ def _none_before(then: Mapping[str, LineRow], today: Mapping[str, LineRow]) -> s
 def _edges(answer: Answer) -> dict[str, LineRow]:
     edges = edges_of(answer)
     return {row["key"]: row for row in edges["lines"] if row["key"] in (OUTSIDE, INSIDE, CENTER)} if edges else {}
+
+
+def _moved(one: LineRow | None, other: LineRow | None) -> bool:
+    """Whether an edge is elsewhere now: where the width changes on the way, that is told with its own numbers."""
+    if one is None or other is None or one["off"] is None or other["off"] is None:
+        return False
+    return abs(one["off"] - other["off"]) > NEAR
 
 
 def _on(row: LineRow) -> bool:

@@ -153,7 +153,16 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
         return {"sign": "ask", "text": say("numbers.state_in_dig"), "panel": SETS_CLEAR}
     if is_side_open(typed):
         return {"sign": "ask", "text": side_asked(typed), "panel": "slab"}
-    return {"sign": "computed", "text": say("page.state_ready")}
+    return standing_of(answered, fields) or {"sign": "computed", "text": say("page.state_ready")}
+
+
+def standing_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:
+    """Return what the bar says of what stands in the dig; where nothing is in the way no edge is made for it."""
+    if answered["stops"] or not any(name.startswith("ground-") and text.strip() for name, text in fields.items()):
+        return None
+    from bowstring.faces.build import standing_state
+
+    return standing_state(answered)
 
 
 def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:

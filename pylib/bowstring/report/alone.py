@@ -62,3 +62,9 @@ def untitled(answer: Answer) -> str:
 def called(answer: Answer, key: str) -> str:
     """Return what a row of the build and its page are called: a wall has forms that are no boards."""
     return say("walled.row_forms") if key == "boards" and is_wall(answer) else say(f"build.{key}")
+
+
+def standing_in(answer: Answer) -> list[str]:
+    """Return the names of what stands in the concrete or in the dig, of an arc alone or of a line."""
+    lined, edges = answer["lined"], edges_of(answer)
+    return [row["name"] for row in (lined["standing"] if lined else edges["standing"] if edges else ())]

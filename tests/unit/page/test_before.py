@@ -182,3 +182,13 @@ def test_in_every_language(language: str) -> None:
         assert told in changed and told not in plain
     finally:
         speak("english")
+
+
+def test_a_width_that_changes_across_from_stakes_on_an_edge_is_told_in_one_line() -> None:
+    fields = worked(SLAB, M + 1)
+    told = "Your stakes stand. The other edge, joints and order changed."
+    for face in (card(fields, 1)["html"], shown(fields, "build")):
+        assert told not in text_of(face)
+    later = {**fields, "width": "6 ft"}
+    for face in (card(later, 1)["html"], shown(later, "build"), shown(later, "paper")):
+        assert told in text_of(face)

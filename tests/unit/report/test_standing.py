@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import json
 import math
 import random
 import re
+from collections.abc import Iterator
+from html import unescape
 from typing import Any
 
 import pytest
@@ -12,11 +15,14 @@ from shapely.geometry import Point, Polygon
 
 from bowstring.drawings.slab import slab_svg
 from bowstring.faces.build import build_html
+from bowstring.faces.paper_forms import forms_sides
 from bowstring.forming.edge import Edge
 from bowstring.forming.outline import area_between, dug_between, ends_of_band, outline_of_band, stands_in
 from bowstring.geometry.arc import Arc
 from bowstring.geometry.outlines import Circle
 from bowstring.geometry.plane import Point as Place
+from bowstring.page.calls import Calls
+from bowstring.page.fields import fields_of_job
 from bowstring.sheet.text import sheet_text
 from bowstring.units.lengths import read_length
 from bowstring.words import say, speak
@@ -226,3 +232,40 @@ def test_a_third_decimal_is_told_where_two_would_give_another_order() -> None:
     for told, shown, order in ((3.2513, "makes 3.251 yd³", "3-1/2"), (3.2413, "makes 3.24 yd³", "3-1/4")):
         pour = answer_to({**job, "slab": {**job["slab"], "waste": (told / needed - 1) * 100}})["pour"]
         assert shown in pour["why"] and pour["number"] == order
+
+
+@pytest.fixture
+def in_english() -> Iterator[None]:
+    yield
+    speak("english")
+
+
+@pytest.mark.usefixtures("in_english")
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_stands_in_the_dig_is_on_the_forms_front_in_the_sign_off_and_in_the_bar(language: str) -> None:
+    """A trunk of 18 in 9 ft off the string's middle: the outer edge is there at 3.54 + 5 ft, the dig 6 in past it."""
+    speak(language)
+    job = {name: value for name, value in WALK.items() if name not in ("method", "parallel")}
+    trunk = {**OAK, "at": [f"{CHORD / 2 / FOOT} ft", "9 ft"]}
+    job |= {"ends": {"A": "post", "B": "pier"}, "method": "halving", "levels": 3, "ground": [trunk]}
+    answer = answer_to(job)
+    (row,) = answer["edges"]["standing"]
+    front, back = (
+        text_of(side) for side in re.findall(r"<section.*?</section>", forms_sides(answer, ""), re.DOTALL)[:2]
+    )
+    assert text_of(row["text"]).replace("*", "") in front
+    assert say("forms.sign_standing") in back and back.split(say("forms.sign_standing"))[1].split()[0] == "oak"
+    fields = fields_of_job(job)
+    for face in ("build", "stakes", "checks"):
+        asked = {"fields": fields, "face": face, "card": None, "panel": "", "address": ""}
+        state = json.loads(Calls().handle("face", json.dumps(asked)))["state"]
+        assert state["sign"] == "ask"
+        later = json.loads(Calls().handle("numbers_later", json.dumps({"fields": fields})))["state"]
+        assert later["text"] == say("build.state_standing", count=1)
+        assert state["text"] in (say("build.state_standing", count=1), say("build.state_open", count=1))
+    none = answer_to({name: value for name, value in job.items() if name != "ground"})
+    assert say("forms.sign_standing") not in text_of(forms_sides(none, ""))
+
+
+def text_of(html: str) -> str:
+    return " ".join(unescape(re.sub(r"<[^>]+>", " ", html)).split())

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Filled, Pad, takes_sides
@@ -10,7 +10,7 @@ from bowstring.forming.partly import along
 from bowstring.forming.segment import Segment
 from bowstring.forming.slab import OFF, Lies, Slab, Taper
 from bowstring.geometry.arc import Arc
-from bowstring.job.forming import Forming
+from bowstring.job.forming import ApronSaid, Forming, SlabSaid
 from bowstring.layout.layout import Layout
 from bowstring.units.tape import Tape
 
@@ -154,8 +154,29 @@ def _outer(layout: Layout, said: Forming, slab: Slab | Taper) -> Forming:
     def outer(at: float) -> float:
         return along(slab, "outside", min(at / length, 1.0)) + max(0.0, at - length)
 
-    moved = replace(apron, start=outer(apron.start), end=outer(apron.end))
-    return replace(said, slab=replace(said.slab, apron=moved))
+    moved = ApronSaid(outer(apron.start), outer(apron.end), apron.thickness, apron.on_line)
+    slab_said = said.slab
+    made = SlabSaid(
+        far_width=slab_said.far_width,
+        thickness=slab_said.thickness,
+        base=slab_said.base,
+        overdig=slab_said.overdig,
+        waste=slab_said.waste,
+        step=slab_said.step,
+        truck=slab_said.truck,
+        edge_width=slab_said.edge_width,
+        edge_depth=slab_said.edge_depth,
+        footing_width=slab_said.footing_width,
+        footing_depth=slab_said.footing_depth,
+        fills=slab_said.fills,
+        sides=slab_said.sides,
+        both_ends=slab_said.both_ends,
+        back=slab_said.back,
+        apron=moved,
+        depths=slab_said.depths,
+        poured=slab_said.poured,
+    )
+    return Forming(said.edge, made, said.board, said.joints, said.grade)
 
 
 def filled_of(layout: Layout, said: Forming) -> Filled | None:

@@ -11,6 +11,7 @@ MESSAGES = {
     "build.pour": "Concrete",
     "build.foot": "The drawing, the spec and the local code govern. These numbers come after them.",
     "build.state_open": "Build: {count} to answer",
+    "build.state_standing": "In the dig: {count}",
     "build.state_stop": "{part}: stopped",
     "build.state_stops": "Build: {count} stopped",
     "build.ask_width": "How wide is it?",

@@ -66,6 +66,7 @@ MESSAGES = {
     "forms.sign_tops": "Tops at A, M, B, every joint",
     "forms.sign_tops_alone": "Tops at A, M, B",
     "forms.sign_joints": "Joints marked; depth; when",
+    "forms.sign_standing": "In the dig or concrete: settled",
     "forms.sign_stakes": "Stakes screwed, low, capped",
     "forms.elevation": "elev.",
     "forms.rod": "rod",

@@ -13,6 +13,7 @@ MESSAGES = {
     "stood.was": "was {shown}",
     "stood.was_number": "Was {shown}: {label}.",
     "stood.was_text": "Done by the old numbers: {text}",
+    "stood.other_edge": "Your stakes stand. The other edge, joints and order changed.",
     "stood.edge_outside": "Your stakes stand on the old outer edge. It is {off} of them now.",
     "stood.edge_outside_other": "Your stakes were the outer edge. They are the inner edge now.",
     "stood.edge_inside": "Your stakes stand on the old inner edge. It is {off} of them now.",

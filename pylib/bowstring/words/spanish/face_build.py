@@ -13,6 +13,7 @@ MESSAGES = {
     "build.pour": "~Concreto~",
     "build.foot": "Mandan el ~plano~, las especificaciones y el código local. Estos números van después.",
     "build.state_open": "Obra: faltan {count}",
+    "build.state_standing": "En la excavación: {count}",
     "build.state_stop": "{part}: detenido",
     "build.state_stops": "Obra: {count} detenidos",
     "build.ask_width": "¿Qué ancho lleva?",

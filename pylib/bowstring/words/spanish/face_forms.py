@@ -66,6 +66,7 @@ MESSAGES = {
     "forms.sign_tops": "Cantos en A, M, B y cada ~junta~",
     "forms.sign_tops_alone": "Cantos en A, M, B",
     "forms.sign_joints": "~Juntas~: corte; hondo; cuándo",
+    "forms.sign_standing": "En la excavación: resuelto",
     "forms.sign_stakes": "~Estacas~: tornillo, bajas, ~tapón~",
     "forms.elevation": "elev.",
     "forms.rod": "estadal",

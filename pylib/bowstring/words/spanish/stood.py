@@ -13,6 +13,7 @@ MESSAGES = {
     "stood.was": "antes {shown}",
     "stood.was_number": "Antes {shown}: {label}.",
     "stood.was_text": "Se hizo con los números anteriores: {text}",
+    "stood.other_edge": "Sus ~estacas~ siguen bien. Cambiaron el otro borde, las ~juntas~ y el pedido.",
     "stood.edge_outside": "Sus ~estacas~ están en el borde exterior de antes. Ahora ese borde va {off} de ellas.",
     "stood.edge_outside_other": "Sus ~estacas~ eran el borde exterior. Ahora son el borde interior.",
     "stood.edge_inside": "Sus ~estacas~ están en el borde interior de antes. Ahora ese borde va {off} de ellas.",
