@@ -16,8 +16,8 @@ from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
 
 
-def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
-    """Yield how both edges come off the line."""
+def stick_told(plan: LinePlan, slab: LineSlab, *, short: bool = False) -> Iterator[str]:
+    """Yield how both edges come off the line; ``short``: what the stick's own marks say isn't said again."""
     tape, feet = plan.tape, plan.plan.layout.job.tape.feet
     reaches = [reach for reach in (slab.left, -slab.right) if reach]
     length = max(abs(reach) for reach in reaches)
@@ -34,7 +34,8 @@ def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     told = "; ".join(say("edges.stick_at", size=size, what=what) for what, size in marks)
     yield say("edges.stick_drawn", marks=told)
     key = "lined.how_halved" if halved else "lined.first_left" if plan.edge == "left" else "lined.first_right"
-    yield say(key, width=tape.show(length))
+    if not (halved and short):
+        yield say(key, width=tape.show(length))
     yield say("lined.how_square")
     if length > LONG[feet]:
         yield say("edges.long_stick")
