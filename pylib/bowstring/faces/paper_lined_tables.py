@@ -65,12 +65,17 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
         rows.append(tuple(row))
     two = [say("lined.head_radius"), say("lined.head_to")]
     heads = [say("lined.head_piece"), two[0], say("lined.head_chord"), two[1]]
-    heads += [say("lined.head_hub_begins")] * (len(apart[0]) > 1) + [say("lined.head_hub_to_hub")] if apart else []
-    heads += [say("lined.place")] * jointed
+    heads += _hub_heads(apart) + [say("lined.place")] * jointed
     over = [(sheet["from_start"], 2)] * bool(begins) + [(say(f"lined.head_edge_{hand}"), 2) for hand, _edge in told]
     groups = (("", 1), (say("lined.on_line"), len(heads) - 1), *over) if over else ()
     there = begins["heads"][2:] if begins else []
     return Grid("", (*heads, *there, *(two * len(told))), tuple(rows), groups)
+
+
+def _hub_heads(apart: Sequence[Sequence[str]]) -> list[str]:
+    """The heads over what is told of hubs, ``apart``: one column where all stand alike, none without hubs."""
+    told = [say("lined.head_hub_begins"), say("lined.head_hub_to_hub")]
+    return told[-len(apart[0]) :] if apart else []
 
 
 def _bare(text: str) -> str:
