@@ -102,7 +102,7 @@ def _bare(answer: Answer, bare: Sequence[int]) -> str:
     if not bare or part is None:
         return ""
     arcs = ", ".join(part["pieces"][number - 1]["name"] for number in bare)
-    return f'<p class="in-dig" role="note">{marked(say("forming.hubs_bare", arcs=arcs))}</p>'
+    return f'<aside class="in-dig" role="note"><b>{marked(say("forming.hubs_bare", arcs=arcs))}</b></aside>'
 
 
 @dataclass(frozen=True)

@@ -222,7 +222,7 @@ def test_the_line_is_set_again_from_hubs_that_differ_whichever_arc_is_staked(tre
     for cards in (first, other):
         line = cards["line"]
         assert shown(line) == ["2' 0\"", "5' 0\""] and "to the right" in line["numbers"][0]["label"]
-        assert line["notes"][0] == "Arc 3: from its hubs *7' 0\"* to the left (A: *2' 0\"* to the right)."
+        assert line["notes"][0] == "Arc 3: from its hubs 7' 0\" to the left (A: 2' 0\" to the right)."
     assert first["line"]["mark"] != cards_of(GARDEN)["line"]["mark"]
     assert "as written" in cards_of(GARDEN)["line"]["numbers"][0]["label"]
 
@@ -233,7 +233,7 @@ def test_from_hubs_that_differ_to_both_edges_of_stakes_beside_the_slab() -> None
     job = {**GARDEN, "offset": "2 ft", "toward": "centre"}
     line = cards_of(staked(job, 3, {3: trunk(["11 ft", "5 ft"], "6 ft")}))["line"]
     (note,) = (note for note in line["notes"] if note.startswith("Arc 3: from its hub"))
-    for texts in (shown(line), re.findall(r"\*(.+?)\*", note)[:2]):
+    for texts in (shown(line), re.findall(r"edge (.+?\")", note)[:2]):
         one, two = (read_length(text, "ft-in", "edge").metres / FOOT for text in texts)
         assert abs(one - two) == pytest.approx(5)
 

@@ -299,9 +299,10 @@ def test_paper_says_where_each_pieces_hub_stands_where_they_differ(at: int) -> N
 def test_paper_has_the_second_pass_of_a_line() -> None:
     """What is set again after the dig, and what a hub of the staked arc reads to the next stake: as on the card."""
     text, card = front_of({**FIVE, "at": 2}), answer_to({**FIVE, "at": 2})["form_cards"][0]
-    assert card["right"] is not None and say("edges.line_again") in text
-    assert f"Arc 2: from each hub the next stake reads {card['right']['shown']}" in text
-    assert "from 7' 2-3/8\" to 7' 4-3/4\"" in front_of(staked(GARDEN, 3, {3: trunk(AT_MIDDLE)}))
+    assert card["right"] is not None
+    again = "After the base, reset the line from the hubs. Arc 2, hub to next stake:"
+    assert f"{again} {card['right']['shown']}" in text
+    assert "7' 2-3/8\" to 7' 4-3/4\"" in front_of(staked(GARDEN, 3, {3: trunk(AT_MIDDLE)}))
 
 
 def test_an_arc_that_stands_as_most_tells_the_hub_at_its_a_that_is_another_arcs() -> None:

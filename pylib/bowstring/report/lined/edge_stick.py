@@ -18,8 +18,8 @@ from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
 
 
-def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
-    """Yield how both edges come off the line."""
+def stick_told(plan: LinePlan, slab: LineSlab, *, short: bool = False) -> Iterator[str]:
+    """Yield how both edges come off the line; ``short``: what the stick's own marks say isn't said again."""
     tape, feet = plan.tape, plan.plan.layout.job.tape.feet
     reaches = [reach for reach in (slab.left, -slab.right) if reach]
     length = max(abs(reach) for reach in reaches)
@@ -42,7 +42,8 @@ def stick_told(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     yield say("edges.stick_drawn", marks=told)
     first = "lined.first_left" if plan.edge == "left" else "lined.first_right"
     key = "lined.first_off" if aside else "lined.how_halved" if halved else first
-    yield say(key, width=tape.show(length))
+    if not (key == "lined.how_halved" and short):
+        yield say(key, width=tape.show(length))
     yield say("lined.how_square")
     if length > LONG[feet]:
         yield say("edges.long_stick")

@@ -118,9 +118,10 @@ def paper_lines(plan: LinePlan) -> list[str]:
         return []
     hubs = hubs_along(plan)
     before = [*first_told(hubs)] if hubs else []
-    again = [again_told(hubs), *reads_told(hubs)] if hubs else []
+    again = [*reads_told(hubs)] or [again_told(hubs)] if hubs else []
     stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else []
-    return [*before, *dug(plan, slab), *again, *stick_told(plan, slab), *_set(plan, slab, _tight(plan, slab)), *stands]
+    stick = stick_told(plan, slab, short=True)
+    return [*before, *dug(plan, slab), *again, *stick, *_set(plan, slab, _tight(plan, slab)), *stands]
 
 
 def _footing_off(plan: LinePlan) -> Iterator[str]:

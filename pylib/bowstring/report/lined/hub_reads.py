@@ -52,7 +52,8 @@ def _readings(hubs: LineHubs) -> tuple[dict[str, list[str]], list[str]]:
 
 
 def reads_told(hubs: LineHubs) -> Iterator[str]:
-    """Yield what paper says of them: one number, else between which they lie; nothing where there is none to say."""
+    """Yield what paper says of the line set again, with what hubs read: one number, else between which they lie;
+    nothing where there is none to say."""
     bays, _own = ({}, []) if hubs.plan.plan.layout.job.got else _readings(hubs)
     if bays:
         least, *_rest, most = [*bays, *bays]

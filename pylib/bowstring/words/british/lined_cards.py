@@ -2,7 +2,7 @@
 
 MESSAGES = {
     "forming.hubs_ends": "At each straight's free end, square off past the dig. Drive a peg.",
-    "forming.hubs_bare": "Pegs not ticked off yet: *{arcs}*. Set them before you dig.",
+    "forming.hubs_bare": "Pegs not ticked off yet: {arcs}. Set them before you dig.",
     "forming.label.hub_left": "stake to peg, to the left",
     "forming.label.hub_right": "stake to peg, to the right",
     "forming.label.hub_back_left": "back from each peg, to the left, except as noted",
