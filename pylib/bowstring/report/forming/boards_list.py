@@ -153,6 +153,13 @@ def _formed(key: str, edge: Edge) -> FormedEdge:
     return FormedEdge(key, tightest, edge.length, angle, key == "inside")
 
 
+def _ratio(board: Board, edges: tuple[FormedEdge, ...]) -> float:
+    """Return what is held against a lumber level: of plywood so many times its own least radius as job lumber's."""
+    if board.ply is not None:
+        return LEVELS[JOB] * min(edge.radius for edge in edges) / board.ply
+    return min(bend_radius(edge.radius, board, edge.inner) for edge in edges) / board.thickness
+
+
 def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     """Return the boards for some edges."""
     practice, said = practice_of(plan), plan.said.board
@@ -163,9 +170,7 @@ def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     height, named = height_of(plan), own_board(plan)
 
     def look(board: Board) -> Looked:
-        ratio = min(bend_radius(edge.radius, board, edge.inner) for edge in edges) / board.thickness
-        if board.ply is not None:
-            ratio = LEVELS[JOB] * min(edge.radius for edge in edges) / board.ply
+        ratio = _ratio(board, edges)
         return Looked(board, {edge.key: bends(edge.radius, board, edge.inner) for edge in edges}, ratio)
 
     own = look(named) if named else None
