@@ -94,12 +94,6 @@ def _pieces(part: LinedPart, sheet: LinedSheet, begins: LinedTable | None) -> Gr
     return Grid("", (*heads, *there, *(two * len(told))), tuple(rows), groups)
 
 
-def _hub_heads(apart: Sequence[Sequence[str]]) -> list[str]:
-    """The heads over what is told of hubs, ``apart``: one column where all stand alike, none without hubs."""
-    told = [say("lined.head_hub_begins"), say("lined.head_hub_to_hub")]
-    return told[-len(apart[0]) :] if apart else []
-
-
 def _bare(text: str) -> str:
     return _NONE if text == say("lined.none") else text
 

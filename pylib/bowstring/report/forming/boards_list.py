@@ -165,6 +165,13 @@ def _practice(plan: Plan) -> Practice:
     return Practice(**{**vars(practice), "overrun": room_past(plan, practice.overrun)})
 
 
+def _ratio(board: Board, edges: tuple[FormedEdge, ...]) -> float:
+    """Return what is held against a lumber level: of plywood so many times its own least radius as job lumber's."""
+    if board.ply is not None:
+        return LEVELS[JOB] * min(edge.radius for edge in edges) / board.ply
+    return min(bend_radius(edge.radius, board, edge.inner) for edge in edges) / board.thickness
+
+
 def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     """Return the boards for some edges."""
     practice, said = _practice(plan), plan.said.board
@@ -175,9 +182,7 @@ def choose(plan: Plan, edges: tuple[FormedEdge, ...]) -> Choice:
     height, named = height_of(plan), own_board(plan)
 
     def look(board: Board) -> Looked:
-        ratio = min(bend_radius(edge.radius, board, edge.inner) for edge in edges) / board.thickness
-        if board.ply is not None:
-            ratio = LEVELS[JOB] * min(edge.radius for edge in edges) / board.ply
+        ratio = _ratio(board, edges)
         return Looked(board, {edge.key: bends(edge.radius, board, edge.inner) for edge in edges}, ratio)
 
     own = look(named) if named else None

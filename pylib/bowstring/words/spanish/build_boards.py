@@ -16,7 +16,7 @@ MESSAGES = {
     "boards.row_not": "{board} no se dobla aquí",
     "boards.row_nothing": "Aquí nada se dobla",
     "boards.more_usual": "{boards} ~tablas~ que doblar, {stakes} ~estacas~",
-    "boards.more_one": "1 ~tabla~ por doblar, {stakes} ~estacas~",
+    "boards.more_one": "1 ~tabla~ que doblar, {stakes} ~estacas~",
     "boards.more_long": "{stakes} ~estacas~",
     "boards.more_near": "madera de obra: hasta R {radius}",
     "boards.more_stop": "tiras, o el ~radio~ del fabricante",
