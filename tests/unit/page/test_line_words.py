@@ -20,7 +20,8 @@ from lined_jobs import FIVE
 
 TOPS: dict[str, Any] = {**FIVE, "grade": {"from": "100.00 ft", "to": "100.60 ft", "low": "right"}}
 OF_AN_ARC = re.compile(r"\b(outer|inner|exterior|interior|afuera|adentro)\b|\bA\b(?! )|\bA (to|a|out\w*|fuera) |\bB\b")
-UNSEEN = {"edge", "grade-low", "slab-fills", "slab-sides", "slab-both_ends", "slab-back", "slab-end_width"}
+UNSEEN = {"edge", "grade-low", "slab-fills", "slab-sides", "slab-both_ends", "slab-back", "slab-end_width",
+          "slab-apron-along"}  # fmt: skip
 """Choices with hands of their own along a line, and what no line of several pieces has."""
 
 

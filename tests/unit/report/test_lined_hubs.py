@@ -289,20 +289,17 @@ def test_paper_says_where_each_pieces_hub_stands_where_they_differ(at: int) -> N
     """Arc 3's hubs are 7 ft right, but for the one at its A: square to arc 2, 2 ft left: paper says both."""
     text = front_of(staked(GARDEN, at, {3: trunk(AT_MIDDLE)}))
     assert "Arc 3, 7' 0\" right (its A: 2' 0\" left , square to Arc 2)." in text.replace(" )", ")")
-    assert "Hub where it begins" in text
+    assert say("lined.head_next") in text
     rows = table(staked(GARDEN, at, {3: trunk(AT_MIDDLE)}))
     assert [row[1] for row in rows] == ["2' 0\" left"] * 3 + ["7' 0\" right", "2' 0\" left"]
     assert all(f"{row[1]} {row[2]}" in text for row in rows[:-1])
-    assert "Hub where it begins" not in front_of(GARDEN)
+    assert say("lined.head_next") not in front_of(GARDEN)
 
 
 def test_paper_has_the_second_pass_of_a_line() -> None:
-    """What is set again after the dig, and what a hub of the staked arc reads to the next stake: as on the card."""
-    text, card = front_of({**FIVE, "at": 2}), answer_to({**FIVE, "at": 2})["form_cards"][0]
-    assert card["right"] is not None
-    again = "After the base, reset the line from the hubs. Arc 2, hub to next stake:"
-    assert f"{again} {card['right']['shown']}" in text
-    assert "7' 2-3/8\" to 7' 4-3/4\"" in front_of(staked(GARDEN, 3, {3: trunk(AT_MIDDLE)}))
+    """The same whichever arc is staked: what its hubs read is on its own cards."""
+    for at in (2, 4):
+        assert say("edges.line_again") in front_of({**FIVE, "at": at})
 
 
 def test_an_arc_that_stands_as_most_tells_the_hub_at_its_a_that_is_another_arcs() -> None:

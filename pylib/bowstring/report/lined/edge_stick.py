@@ -20,19 +20,21 @@ from bowstring.words import say
 
 def stick_told(plan: LinePlan, slab: LineSlab, *, short: bool = False) -> Iterator[str]:
     """Yield how both edges come off the line; ``short``: what the stick's own marks say isn't said again."""
-    tape, feet = plan.tape, plan.plan.layout.job.tape.feet
     reaches = [reach for reach in (slab.left, -slab.right) if reach]
     length = max(abs(reach) for reach in reaches)
-    name, thickness = board_of(plan.plan)
-    halved = plan.edge == CENTER
-    aside = aside_of(plan)
+    halved, aside = plan.edge == CENTER, aside_of(plan)
     if aside:
         yield from _off_stakes(plan, slab, aside)
     if is_wall(plan.plan):
         yield from () if aside else _wall_stick(plan, length)
-        return
-    if aside and halved:  # the stick's zero is the line, where no stake stands
-        return
+    elif not (aside and halved):  # the stick's zero is the line, where no stake stands
+        yield from _slab_stick(plan, length, aside=bool(aside), short=short)
+
+
+def _slab_stick(plan: LinePlan, length: float, *, aside: bool, short: bool) -> Iterator[str]:
+    """Yield how a slab's stick is marked, what it gives, and how it is held."""
+    tape, feet, halved = plan.tape, plan.plan.layout.job.tape.feet, plan.edge == CENTER
+    name, thickness = board_of(plan.plan)
     marks = (
         (say("lined.stick_line") if halved else say("edges.stick_first"), tape.show(0)),
         (say("edges.stick_edge") if halved else say("edges.stick_other"), tape.show(length)),

@@ -18,7 +18,6 @@ from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
 from bowstring.report.lined.dig import Inner, dug, inners
 from bowstring.report.lined.edge_stick import slip_told, stick_told
 from bowstring.report.lined.held import held_page
-from bowstring.report.lined.hub_reads import reads_told
 from bowstring.report.lined.hubs import LineHubs, hubs_along
 from bowstring.report.lined.hubs_told import again_told, first_told, set_told, table_of_hubs
 from bowstring.report.lined.line import name_of
@@ -118,7 +117,7 @@ def paper_lines(plan: LinePlan) -> list[str]:
         return []
     hubs = hubs_along(plan)
     before = [*first_told(hubs)] if hubs else []
-    again = [*reads_told(hubs)] or [again_told(hubs)] if hubs else []
+    again = [again_told(hubs)] if hubs else []
     stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else []
     stick = stick_told(plan, slab, short=True)
     return [*before, *dug(plan, slab), *again, *stick, *_set(plan, slab, _tight(plan, slab)), *stands]

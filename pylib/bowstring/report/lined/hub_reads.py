@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from itertools import pairwise
 
 from bowstring.geometry.plane import distance
 from bowstring.report.forms.cards import CardRight
 from bowstring.report.lined.hubs import LineHubs
-from bowstring.report.lined.line import name_of
 from bowstring.words import say
 
 MOST_READ = 8
@@ -49,13 +47,3 @@ def _readings(hubs: LineHubs) -> tuple[dict[str, list[str]], list[str]]:
             names = read.setdefault(tape.round(far), (tape.show(far), []))[1]
             names += [name] if name not in names else []
     return {shown: names for _far, (shown, names) in sorted(read.items())}, own
-
-
-def reads_told(hubs: LineHubs) -> Iterator[str]:
-    """Yield what paper says of the line set again, with what hubs read: one number, else between which they lie;
-    nothing where there is none to say."""
-    bays, _own = ({}, []) if hubs.plan.plan.layout.job.got else _readings(hubs)
-    if bays:
-        least, *_rest, most = [*bays, *bays]
-        shown = least if least == most else say("forming.right.hub_range", least=least, most=most)
-        yield say("lined.hubs_read", piece=name_of(hubs.plan, hubs.staked + 1), shown=shown)

@@ -12,5 +12,4 @@ MESSAGES = {
     "lined.hubs_arcs": "Stake every arc and set its pegs before anyone digs.",
     "lined.head_hub_to_hub": "Peg to peg",
     "lined.head_hub_begins": "Peg where it begins",
-    "lined.hubs_read": "After the sub-base, reset the line from the pegs. {piece}, peg to next stake: *{shown}*.",
 }

@@ -19,5 +19,4 @@ MESSAGES = {
     "lined.hubs_arcs": "Stake every arc and set its hubs before anyone digs.",
     "lined.head_hub_to_hub": "Hub to hub",
     "lined.head_hub_begins": "Hub where it begins",
-    "lined.hubs_read": "After the base, reset the line from the hubs. {piece}, hub to next stake: *{shown}*.",
 }

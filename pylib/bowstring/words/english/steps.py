@@ -91,8 +91,8 @@ MESSAGES = {
     "kinked.short_back": "B not set? {mark} {back} back on piece {piece}.",
     "kinked.short_whole": "B not set? Set {mark} where piece {piece} begins, {back} back.",
     "kinked.short_begins": "B not set? Find {mark}, where piece {piece} begins.",
-    "kinked.short_on": "{along} past {start}. With your back to {mark}, {off} square {hand}: {end}.",
-    "kinked.short_behind": "{along} from {start} toward {mark}. With your back to {mark}, {off} square {hand}: {end}.",
+    "kinked.short_on": "{along} past {start}. Your back to {mark}, {off} square {hand}: {end}.",
+    "kinked.short_behind": "{along} from {start} toward {mark}. Your back to {mark}, {off} square {hand}: {end}.",
     "kinked.short_straight": "From {mark} go {along} past {start}: {end}.",
     "kinked.short_check": "{mark} to {end}: {check}.",
     "step.from_straight": (

@@ -116,8 +116,8 @@ MESSAGES = {
     "walled.unlisted": "Aquí no van las ~tablas~ de la zapata: calcúlelas de sus bordes.",
     "walled.no_stakes": "Sin ~estacas~ de ~forma~: las ~formas~ del muro van sobre la zapata.",
     "walled.line_first": "Antes de colarla, la línea también en sus ~formas~: anclas y llave.",
-    "walled.line_again": "Colada la zapata, la línea otra vez desde los ~trompos~.",
-    "walled.line_again_stakes": "Colada la zapata, la línea otra vez desde sus ~estacas~.",
+    "walled.line_again": "Colada la zapata, la línea otra vez.",
+    "walled.line_again_stakes": "Colada la zapata, la línea otra vez.",
     "walled.dig": "La excavación: {area} en planta, {volume} por cada {deep} de hondo.",
     "walled.dig_ends": "Excave {past} también más allá de A y B.",
     "walled.in_dig": (

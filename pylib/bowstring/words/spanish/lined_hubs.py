@@ -21,5 +21,4 @@ MESSAGES = {
     "lined.hubs_arcs": "Trace todos los ~arcos~ y clave sus ~trompos~ antes de excavar.",
     "lined.head_hub_to_hub": "Entre ~trompos~",
     "lined.head_hub_begins": "~Trompo~ donde empieza",
-    "lined.hubs_read": "Luego retrace desde los ~trompos~. {piece}, a la ~estaca~ de junto: *{shown}*.",
 }
