@@ -26,7 +26,7 @@ from bowstring.words import say
 _STOP, _STOP_ROOM = (19, 16, 13), 330.0
 DENSE = 10
 """Rows over which what stands around the tables is in a smaller type."""
-MANY = 15
+MANY = 12
 """Rows over which there is no room for the hand to which the curve turns."""
 _CHECK = 270.0
 _NARROW_TALL = 190.0

@@ -283,8 +283,8 @@ def test_the_far_corners_have_a_card_before_the_dig_and_no_step_pulls_what_prove
 @pytest.mark.parametrize(
     ("changes", "said"),
     [
-        ({}, "Pull each pin first: the board's face goes where its center was."),
-        ({"driven": "marked"}, "Pull each layout stake first: the board's face goes where its mark was."),
+        ({}, "Pull each pin before the board."),
+        ({"driven": "marked"}, "Pull each layout stake before the board."),
         ({"driven": "hub"}, ""),  # its top is nearly flush
         ({"driven": "board"}, ""),
         ({"offset": "1 ft", "toward": "outside"}, ""),  # the boards go elsewhere

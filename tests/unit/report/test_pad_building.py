@@ -155,7 +155,7 @@ def pad_outline(radius: float, chord: float, sides: float, past: float = 0.0) ->
 def test_beside_the_curves_board_a_tangent_sides_stakes_stand_off_by_its_thickness() -> None:
     """A 1x6, 3/4 in, runs on 2 ft down each side; a 2x6, 1-1/2 in, from there. At a corner it leaves the side."""
     carry = "Carry the curved board 2' 0\" past A and B, down the sides. Butt the side forms to its ends."
-    beside = "First 2' 0\" of each side, beside the curve's board: 3/4\" off."
+    beside = 'Straight edges: 1-1/2" off, for the 2x6; 3/4" the first 2\' 0".'
     for job in (HALF, open_back(HALF)):
         said, notes = plain(forms_sides(answering(job), "")), of_kind(job, "form_stakes")["notes"]
         assert carry in sides_told(job) and carry in said and beside in notes

@@ -33,13 +33,13 @@ def stand_notes(plan: Plan) -> list[str]:
     curved, thin = bent
     if (curved, thin) == (straight, thick):
         return [say("forming.note.behind", size=size(thin), board=curved)]
-    past = beside_of(plan)
-    return [
-        say("forming.note.behind_curve", size=size(thin), board=curved),
-        say("forming.note.behind_straight", size=size(thick), board=straight),
-        *one_layer(plan),
-        *([say("forming.note.beside_curve", past=size(past), size=size(thin))] if past else []),
-    ]
+    past, told = beside_of(plan), say("forming.note.behind_straight", size=size(thick), board=straight)
+    if past:  # beside the curve's board
+        told = say(
+            "forming.note.behind_straight_first",
+            size=size(thick), board=straight, first=size(thin), past=size(past),
+        )  # fmt: skip
+    return [say("forming.note.behind_curve", size=size(thin), board=curved), told, *one_layer(plan)]
 
 
 def beside_of(plan: Plan) -> float:

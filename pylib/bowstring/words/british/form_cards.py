@@ -31,7 +31,6 @@ MESSAGES = {
     "forming.note.hub_on": "{stake}'s peg lands on {what}: set that one farther away.",
     "forming.note.locates": "Hand-dig near marked services.",
     "forming.note.no_base": "No sub-base is given: ask how deep to dig.",
-    "forming.note.pull_pin": "Pull each pin first: the board's face goes where its centre was.",
     "forming.note.bulkhead": "Stop end ready at joint {joint}.",
     "forming.title.hubs": "Pegs outside the dig",
     "forming.title.base": "Dig, sub-base, compact",

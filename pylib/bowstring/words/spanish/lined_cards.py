@@ -48,7 +48,7 @@ MESSAGES = {
     "forming.note.back_own": "{place}: cada ~trompo~ lleva escrita su distancia.",
     "forming.note.back_none": "{place}: sin ~trompo~. Póngalo otra vez con sus dos amarres.",
     "forming.note.dig_arcs": "No excave hasta que cada ~arco~ tenga ~trompos~.",
-    "forming.note.dig_ends": "También más allá de las dos puntas: {size}.",
+    "forming.note.dig_ends": "Y {size} más allá de las dos puntas.",
     "forming.note.dig_kink": "En un quiebre, siga las dos hasta que se crucen.",
     "forming.note.apron_line": "Tramo grueso, {stretch} por la línea: {deep} abajo.",
     "forming.note.strings": "Tienda ~hilo~ en cada recta, de punta a punta.",
