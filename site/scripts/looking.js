@@ -108,7 +108,8 @@ export function looking({
       numbers.later(result);
       if (result.errors?.length) showErrors(result.errors);
       if (place.now.panel === "way") plan.show(result.site_plan);
-      if (place.now.face === "numbers" && result.sign !== "refused") status(result.state.sign, result.state.text, result.state.panel);
+      if (place.now.face === "numbers" && result.sign !== "refused")
+        status(result.state.sign, result.state.text, result.state.panel);
     }
   }
 

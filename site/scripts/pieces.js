@@ -11,7 +11,9 @@ const endOf = (name) => name.split("-").slice(2).join("-");
 // A row is what stands in it; one that was only just put in, what it is to be. `anew`: another job's fields were put in.
 export function pieces(anew) {
   let [shown, number] = [0, 0];
-  const before = [...panel.querySelectorAll('[data-rows="before"] input')].some(({ type, value }) => type !== "radio" && value.trim());
+  const before = [...panel.querySelectorAll('[data-rows="before"] input')].some(
+    ({ type, value }) => type !== "radio" && value.trim(),
+  );
   if (anew) at("line-start").open = !before; // there it's looked for first
   for (const row of panel.querySelectorAll(".pc")) {
     const said = textsOf(row).filter(({ value }) => value.trim());
