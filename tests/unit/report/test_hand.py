@@ -191,11 +191,11 @@ def in_english() -> Iterator[None]:
 @pytest.mark.parametrize("start", ["ends", "one-end"])
 def test_wherever_the_curves_hand_is_said_the_turn_stands_beside_it(side: str, start: str, language: str) -> None:
     """An arc that lies left of its chord turns right for who walks from A to B: the first face, the title and the card
-    of its string, both sides of paper and the short sheet say both."""
+    of its string, both sides of paper (its front where few stakes leave room) and the short sheet say both."""
     speak(language)
     other = {"left": "right", "right": "left"}[side]
     said = {"turn": other} if start == "one-end" else {"side": side}
-    told = answer({"arc": ARC, "method": "halving", "start": start, "side": side, "drawn_to": "face"})
+    told = answer({"arc": ARC, "method": "halving", "start": start, "side": side, "drawn_to": "face", "levels": 3})
     hand, turn = (say(f"numbers.hand.{one}") for one in (side, other))
     line = numbers({"arc-chord": "40'", "arc-sagitta": "8'", "start": start, **said})["lines"]["hand"]["text"]
     string = next(card for card in told["cards"] if card["kind"] == "string")
