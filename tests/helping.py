@@ -14,6 +14,7 @@ import pytest
 from mpmath import mpf
 
 import bowstring
+from bowstring.words import spoken
 from reference import FIELDS, FOOT, Reference
 
 FEET_PER_METRE = 1 / 0.3048
@@ -27,13 +28,14 @@ class Copied(Mapping[str, Any]):
     """A copy of an answer for one test: each part is worked out when the first test of the run reads it."""
 
     def __init__(self, job: str, whole: bool) -> None:
-        self._asked, self._read = (job, whole), dict[str, Any]()
-        self._parts = _answering(job, whole)  # a job that can't be used is refused here
+        self._asked, self._read = (job, whole), dict[tuple[str, str], Any]()
+        self._parts = _answering(job, whole, spoken())  # a job that can't be used is refused here
 
     def __getitem__(self, part: str) -> Any:
-        if part not in self._read:
-            self._read[part] = pickle.loads(_pickled(*self._asked, part))
-        return self._read[part]
+        read = spoken(), part
+        if read not in self._read:
+            self._read[read] = pickle.loads(_pickled(*self._asked, *read))
+        return self._read[read]
 
     def __iter__(self) -> Iterator[str]:
         return iter(self._parts)
@@ -46,13 +48,14 @@ class Copied(Mapping[str, Any]):
 
 
 @lru_cache(maxsize=200)  # each holds its whole layout; those asked for lately are those asked for again
-def _answering(job: str, whole: bool) -> Mapping[str, Any]:
+def _answering(job: str, whole: bool, language: str) -> Mapping[str, Any]:
+    """The answer whose parts are read while that language is spoken: none is told in another one."""
     return bowstring.answering(json.loads(job), whole=whole)
 
 
 @cache
-def _pickled(job: str, whole: bool, part: str) -> bytes:
-    return pickle.dumps(_answering(job, whole)[part])
+def _pickled(job: str, whole: bool, language: str, part: str) -> bytes:
+    return pickle.dumps(_answering(job, whole, language)[part])
 
 
 def answer_to(job: Mapping[str, Any], *, whole: bool = False) -> Copied:

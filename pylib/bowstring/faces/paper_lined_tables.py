@@ -33,7 +33,7 @@ def hubs_told(part: LinedPart) -> str:
     hubs = table_of(part, "hubs")
     if hubs is None or len(hubs["heads"]) > 2:
         return ""
-    return f"{say('lined.head_hub_to_hub')}: {', '.join(f'*{apart}*' for _place, apart in hubs['rows'])}."
+    return f"{say('lined.head_hub_to_hub')}: {', '.join(f'*{apart}*' for _place, apart in hubs['rows'][:-1])}."
 
 
 def bands_of(part: LinedPart, sheet: LinedSheet, *, feet: bool, apart: bool) -> list[Band]:
