@@ -18,7 +18,7 @@ from bowstring.report.forms.build_lined import LinedEdges, LinedPage, LinedTable
 from bowstring.report.lined.dig import Inner, dug, inners
 from bowstring.report.lined.edge_stick import slip_told, stick_told
 from bowstring.report.lined.held import held_page
-from bowstring.report.lined.hubs import LineHubs, hubs_along
+from bowstring.report.lined.hubs import LineHubs
 from bowstring.report.lined.hubs_told import again_told, first_told, set_told, table_of_hubs
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
@@ -45,8 +45,8 @@ def _length(plan: LinePlan, edge: Edge) -> EdgeLength:
     return {"length": edge.length, "length_shown": plan.tape.show_running(edge.length)}
 
 
-def page(plan: LinePlan) -> LinedPage:
-    """Return the page of the edges."""
+def page(plan: LinePlan, hubs: LineHubs | None) -> LinedPage:
+    """Return the page of the edges; ``hubs``: ``None`` before there is a slab."""
     if held := held_page(plan, "edges"):
         return held
     if plan.slab is None or plan.width is None:
@@ -63,7 +63,6 @@ def page(plan: LinePlan) -> LinedPage:
     wall = is_wall(plan.plan)
     made["more"] = " ".join(short_told(row["where"], row["name"], wall=wall) for row in standing) or made["more"]
     made["conclusion"] = say("lined.edges_conclusion", left=left, right=right, width=width)
-    hubs = hubs_along(plan)
     made["tables"] = [*(_table(plan, plan.slab, hand) for hand in HANDS), *(table_of_hubs(hubs) if hubs else ())]
     made["lines"] = [*(row["text"] for row in standing), *_lines(plan, plan.slab, tight, hubs)]
     return made
@@ -110,12 +109,11 @@ def _lines(plan: LinePlan, slab: LineSlab, tight: list[Inner], hubs: LineHubs | 
         yield say("edges.level")
 
 
-def paper_lines(plan: LinePlan) -> list[str]:
+def paper_lines(plan: LinePlan, hubs: LineHubs | None) -> list[str]:
     """Return what the form sheet says of the edges: how they are set; none before there is a slab."""
     slab = plan.slab
     if slab is None or plan.asks:
         return []
-    hubs = hubs_along(plan)
     before = [*first_told(hubs)] if hubs else []
     again = [again_told(hubs)] if hubs else []
     stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else []

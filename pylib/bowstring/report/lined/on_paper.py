@@ -14,21 +14,13 @@ from bowstring.report.forming.quantities import thick
 from bowstring.report.forming.thick_edge import edge_signed
 from bowstring.report.forms.build_lined import LinedPlace, LinedSheet, LinedSpot
 from bowstring.report.lined import boards, edges, grades, joints, line, line_page, pour, wall_sizes
+from bowstring.report.lined.hubs import LineHubs
 from bowstring.report.lined.jointing import jointing_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
 
-_PAPER = {
-    "line": line_page.paper_lines,
-    "edges": edges.paper_lines,
-    "boards": boards.paper_lines,
-    "joints": joints.paper_lines,
-    "grades": grades.paper_lines,
-    "pour": pour.paper_lines,
-}
 
-
-def sheet_of(plan: LinePlan) -> LinedSheet:
+def sheet_of(plan: LinePlan, hubs: LineHubs | None) -> LinedSheet:
     """Return the answer's ``lined_sheet``."""
     slab, tape = plan.said.slab, plan.tape
     return {
@@ -40,9 +32,18 @@ def sheet_of(plan: LinePlan) -> LinedSheet:
         "wall_signs": wall_sizes.signs_of(plan),
         "from_start": say("lined.from_start", first=line.first_told(plan)),
         "stakes": boards.stakes_bought(plan),
-        "parts": [{"key": key, "lines": [*told(plan)]} for key, told in _PAPER.items()],
+        "parts": [{"key": key, "lines": lines} for key, lines in _parts(plan, hubs)],
         "places": [] if plan.slab is None or plan.asks else [*_Places(plan, Sweep(plan.slab)).all()],
     }
+
+
+def _parts(plan: LinePlan, hubs: LineHubs | None) -> Iterator[tuple[str, list[str]]]:
+    yield "line", line_page.paper_lines(plan)
+    yield "edges", edges.paper_lines(plan, hubs)
+    yield "boards", boards.paper_lines(plan)
+    yield "joints", joints.paper_lines(plan)
+    yield "grades", grades.paper_lines(plan)
+    yield "pour", pour.paper_lines(plan)
 
 
 class _Places:

@@ -9,7 +9,7 @@ from bowstring.report.forming.passes import AFTER_DIG
 from bowstring.report.forming.plan import is_designed, is_wall
 from bowstring.report.forms.cards import CardRow
 from bowstring.report.forms.in_dig import InDigPart
-from bowstring.report.lined.hubs import hubs_along
+from bowstring.report.lined.hubs import LineHubs
 from bowstring.report.lined.hubs_told import first_told
 from bowstring.report.lined.pass_set_out import has_hubs
 from bowstring.report.lined.plan import LinePlan
@@ -17,21 +17,20 @@ from bowstring.report.lined.pour import pouring_along
 from bowstring.words import say
 
 
-def second_pass(plan: LinePlan) -> list[str]:
+def second_pass(plan: LinePlan, hubs: LineHubs | None) -> list[str]:
     """Return what the cards of the second pass are of, in order; none where the slab can't be built yet, none of a
     wall."""
-    hubs = hubs_along(plan)
     if hubs is None or pouring_along(plan) is None or is_designed(plan.plan):
         return []
     return [*(["hubs"] if has_hubs(hubs) else []), "dig", *AFTER_DIG]
 
 
-def report_in_dig(plan: LinePlan) -> InDigPart | None:
+def report_in_dig(plan: LinePlan, hubs: LineHubs | None) -> InDigPart | None:
     """Return the answer's ``in_dig``: what is set before the dig; ``None`` where it takes no stake of the staked arc.
 
     How to set the stakes clear isn't told: off one arc it may be in another piece's dig.
     """
-    hubs, clear = hubs_along(plan), clear_of(plan.plan)
+    clear = clear_of(plan.plan)
     if hubs is None or clear is None or not hubs.of_arc:
         return None
     head = say("in_dig.head" if is_designed(plan.plan) else "in_dig.head_slab")
@@ -45,12 +44,12 @@ def report_in_dig(plan: LinePlan) -> InDigPart | None:
     }
 
 
-def report_form_cards(plan: LinePlan) -> list[CardRow]:
+def report_form_cards(plan: LinePlan, hubs: LineHubs | None) -> list[CardRow]:
     """Return the answer's ``form_cards``."""
     from bowstring.report.forming.pass_set_out import base_card
     from bowstring.report.lined import pass_build, pass_set_out
 
-    hubs, whats = hubs_along(plan), second_pass(plan)
+    whats = second_pass(plan, hubs)
     if hubs is None or not whats:
         return []
     makers: dict[str, Callable[[], CardRow]] = {

@@ -26,6 +26,7 @@ from bowstring.report.forms.read import FarChecks
 from bowstring.report.kinked import b_from_line
 from bowstring.report.lined import boards, edges, grades, joints, passes, pour
 from bowstring.report.lined.concrete import concrete_at_arc, concrete_told
+from bowstring.report.lined.hubs import LineHubs, hubs_along
 from bowstring.report.lined.line import Beside, report_line, report_part
 from bowstring.report.lined.line_page import page_of_line
 from bowstring.report.lined.on_paper import sheet_of
@@ -73,11 +74,17 @@ class Lined:
     @cached_property
     def pages(self) -> list[LinedPage]:
         """The pages behind the rows."""
-        told = (page_of_line, edges.page, boards.page, joints.page, grades.page, pour.page)
-        if not self.plan.plan.asks_what:
-            return [page(self.plan) for page in told]
-        waits = [page_of(row["key"], "open", row["text"], row["more"], "slab") for row in rows_asked(self.plan.plan)]
-        return [page_of_line(self.plan), *waits]
+        if self.plan.plan.asks_what:
+            asked = rows_asked(self.plan.plan)
+            waits = [page_of(row["key"], "open", row["text"], row["more"], "slab") for row in asked]
+            return [page_of_line(self.plan), *waits]
+        rest = [page(self.plan) for page in (boards.page, joints.page, grades.page, pour.page)]
+        return [page_of_line(self.plan), edges.page(self.plan, self.hubs), *rest]
+
+    @cached_property
+    def hubs(self) -> LineHubs | None:
+        """Where the hubs stand: many places are tried for it, so it is found once."""
+        return hubs_along(self.plan)
 
     @cached_property
     def cautions(self) -> list[str]:
@@ -94,22 +101,22 @@ class Lined:
     @cached_property
     def sheet(self) -> LinedSheet:
         """The answer's ``lined_sheet``."""
-        return sheet_of(self.plan)
+        return sheet_of(self.plan, self.hubs)
 
     @cached_property
     def second_pass(self) -> list[str]:
         """The answer's ``second_pass``."""
-        return passes.second_pass(self.plan)
+        return passes.second_pass(self.plan, self.hubs)
 
     @cached_property
     def in_dig(self) -> InDigPart | None:
         """The answer's ``in_dig``."""
-        return passes.report_in_dig(self.plan)
+        return passes.report_in_dig(self.plan, self.hubs)
 
     @cached_property
     def form_cards(self) -> list[CardRow]:
         """The answer's ``form_cards``."""
-        return passes.report_form_cards(self.plan)
+        return passes.report_form_cards(self.plan, self.hubs)
 
     def far_checks(self, kept: Kept, errors: Errors) -> FarChecks:
         """Return the answer's ``far_checks``."""
