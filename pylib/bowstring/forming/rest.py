@@ -73,12 +73,12 @@ def of_pad(pad: Pad, wide: float, *, backed: bool = True) -> Rest | None:
     radius, half = pad.arc.radius - wide, pad.arc.chord / 2 - wide
     if half <= 0:
         return None
-    ends = sqrt((radius - half) * (radius + half)) + pad.center  # where the arc meets the lines at the sides
+    meets = sqrt((radius - half) * (radius + half)) + pad.center  # the arc the lines at the sides
     back = -pad.sides / 2 if pad.both else (wide if backed else 0.0) - pad.sides
     foot = -pad.sides - pad.center - radius if pad.both else back
-    if back < ends:
+    if back < meets:
         curve = Segment(Arc.of_angle(radius, asin(min(1.0, half / radius))))
-        return Rest(curve, (ends - back) * pad.ends, pad.ends, foot)
+        return Rest(curve, (meets - back) * pad.ends, pad.ends, foot)
     if back >= pad.center + radius:
         return None
     return Rest(Segment(Arc.of_angle(radius, acos((back - pad.center) / radius))), 0.0, pad.ends, foot)

@@ -60,12 +60,8 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         made["html"] = line_on_top(str(made["html"]), edge)
     outs = _outs(answered, asked["fields"])
     badges = {"checks": str(outs or "")}
-    told = {
-        "sign": "computed",
-        "html": "",
-        "state": _state(answered, outs, asked["fields"], old),
-        "badges": badges,
-    }
+    state = _state(answered, outs, asked["fields"], old)
+    told = {"sign": "computed", "html": "", "state": state, "badges": badges}
     if old and not answered["stops"]:
         made.pop("state", None)  # what is still asked of the slab comes after it
     return {**told, **_of_job(asked["fields"]), **made}

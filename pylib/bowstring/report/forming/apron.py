@@ -66,15 +66,13 @@ def stretch_told(plan: Plan) -> str:
 
 def both_told(plan: Plan) -> Iterator[str]:
     """Yield where the apron is on both forms, and along what it is given; nothing of one along several pieces."""
-    apron, slab, tape = plan.said.slab.apron, slab_of(plan), plan.tape
-    if apron is None or slab is None or deep_of(plan, along_arc(slab)) is None:
+    apron, slab, tape, ends = plan.said.slab.apron, slab_of(plan), plan.tape, _inner_ends(plan)
+    if apron is None or slab is None or not ends:
         return
-    places = along_arc(slab)
-    shares = [places.share(at) for at in (apron.start, apron.end)]
-    first, last = (tape.show_running(along(slab, "inside", share)) for share in shares)
     outer = {"outer_first": tape.show_running(apron.start), "outer_last": tape.show_running(apron.end)}
-    yield say("deep.on_both", first=first, last=last, **outer)
+    yield say("deep.on_both", first=ends[0], last=ends[1], **outer)
     if apron.on_line:
+        shares = (along_arc(slab).share(at) for at in (apron.start, apron.end))
         first, last = (tape.show_running(share * plan.line.arc_length) for share in shares)
         yield say("deep.on_line", first=first, last=last)
     elif plan.edge != "outside":

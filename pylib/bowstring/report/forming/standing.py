@@ -122,7 +122,7 @@ def _standing(plan: Plan, start: Point) -> Iterator[tuple[Obstacle, str]]:
         elif (
             stands_near(outline, dig, past)
             if filled is not None
-            else any(stands_in(outline, one) for one in (dig, *ends))
+            else any(stands_in(outline, part) for part in (dig, *ends))
         ):
             yield one, DIG
 

@@ -17,11 +17,7 @@ from bowstring.words import say
 
 
 def standing_along(plan: LinePlan) -> list[LinedStanding]:
-    """Return a row for each thing that stands in the concrete or else in the dig; none before there is a slab.
-
-    What is in the way is said of one arc, in the frame of its stakes: of the one that is staked, and of the others as
-    it was said while they were.
-    """
+    """Return a row for each thing that stands in the concrete or else in the dig; none before there is a slab."""
     return [_row(plan, thing, where) for thing, where in _standing(plan)]
 
 

@@ -11,5 +11,4 @@ MESSAGES = {
     "lined.head_next": "To the next peg",
     "lined.hubs_arcs": "Stake every arc and set its pegs before anyone digs.",
     "lined.head_hub_to_hub": "Peg to peg",
-    "lined.head_hub_begins": "Peg where it begins",
 }

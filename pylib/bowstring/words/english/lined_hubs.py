@@ -18,5 +18,4 @@ MESSAGES = {
     "lined.hub_off_but": "{place}, *{off}* (its A: *{other}*, square to {piece})",
     "lined.hubs_arcs": "Stake every arc and set its hubs before anyone digs.",
     "lined.head_hub_to_hub": "Hub to hub",
-    "lined.head_hub_begins": "Hub where it begins",
 }

@@ -20,5 +20,4 @@ MESSAGES = {
     "lined.hub_off_but": "{place}, *{off}* (su A: *{other}*, ~a escuadra~ con {piece})",
     "lined.hubs_arcs": "Trace todos los ~arcos~ y clave sus ~trompos~ antes de excavar.",
     "lined.head_hub_to_hub": "Entre ~trompos~",
-    "lined.head_hub_begins": "~Trompo~ donde empieza",
 }
