@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
+
+from bowstring.words import speak
+from bowstring.words.languages import LANGUAGES
 
 # Each process of the tests has a core for itself: threads of one's linear algebra would stand in the other's way.
 for library in ("OPENBLAS", "OMP", "MKL"):
@@ -33,6 +37,13 @@ def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
             if name == "told":
                 terminalreporter.section(report.nodeid.rpartition("::")[2])
                 terminalreporter.write_line(str(text))
+
+
+@pytest.fixture(autouse=True)
+def in_english() -> Iterator[None]:
+    """Whatever a test spoke, the next one begins in English."""
+    yield
+    speak(LANGUAGES[0])
 
 
 @pytest.fixture(scope="session")

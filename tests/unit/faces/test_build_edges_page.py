@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from html import unescape
 from typing import Any
 
@@ -24,12 +23,6 @@ WALK: dict[str, Any] = {
     "method": "halving", "width": "5 ft", "edge": "outside", "slab": {"thickness": "4 in"},
 }  # fmt: skip
 SHED = {"name": "<shed>", "stops": "tape", "outline": [["20 ft", "-2 ft"], ["28 ft", "-2 ft"], ["28 ft", "-6 ft"]]}
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak("english")
 
 
 def page(job: dict[str, Any]) -> str:

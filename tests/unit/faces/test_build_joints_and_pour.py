@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Iterator
 from html import unescape
 from typing import Any
 
@@ -16,12 +15,6 @@ from helping import answer_to
 from slab_jobs import WALK as SLAB_WALK
 
 WALK: dict[str, Any] = {name: said for name, said in SLAB_WALK.items() if name != "grade"} | {"title": "<b>"}
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak("english")
 
 
 def joints(**said: Any) -> str:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from html import unescape
 
 import pytest
@@ -41,12 +40,6 @@ def digs(job: dict[str, object]) -> dict[str, list[str]]:
     }
     width = 2 if say("forms.inner") in table else 1
     return {name: made[:width] for name, made in cells.items()}
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak("english")
 
 
 @pytest.mark.parametrize("grade", ["level", "rises"])

@@ -25,6 +25,7 @@ from bowstring.page.fields import all_fields, fields_of_job
 from bowstring.page.form import form_html
 from bowstring.words import catalogue, say
 from builder import dress, scripts, website
+from page_asking import ask, face, numbers
 
 SITE = Path(__file__).resolve().parents[3] / "site"
 SCRIPT = scripts.bundled(website.SCRIPTS / "page.js").script
@@ -42,19 +43,6 @@ LOOKS = {name: (SITE / name).read_text("utf-8") for name in website.STYLES}
 START = {f"v-1/{name}": dress.integrity(name.encode()) for name in website.START}
 TEMPLATE = dress.served(PLAIN, "v-1", LOOKS, website.early_script(), "", START)
 SHELL = dress.shell(PLAIN, LOOKS, (SITE / "icon.svg").read_text("utf-8"), SCRIPT)
-
-
-def ask(call: str, **question: Any) -> dict[str, Any]:
-    answered: dict[str, Any] = json.loads(handle(call, json.dumps(question)))
-    return answered
-
-
-def numbers(fields: dict[str, str]) -> dict[str, Any]:
-    return ask("numbers", fields=fields)
-
-
-def face(fields: dict[str, str], name: str) -> dict[str, Any]:
-    return ask("face", fields=fields, face=name, card=None, panel="", address="")
 
 
 def plain(markup: str) -> str:

@@ -2,25 +2,9 @@
 
 from __future__ import annotations
 
-import json
-from typing import Any
-
-from bowstring.page.calls import handle
 from bowstring.page.facing import FACES
 from bowstring.words import say
-
-
-def ask(call: str, **question: Any) -> dict[str, Any]:
-    answered: dict[str, Any] = json.loads(handle(call, json.dumps(question)))
-    return answered
-
-
-def numbers(fields: dict[str, str]) -> dict[str, Any]:
-    return ask("numbers", fields=fields)
-
-
-def face(fields: dict[str, str], name: str) -> dict[str, Any]:
-    return ask("face", fields=fields, face=name, card=None, panel="", address="")
+from page_asking import face, numbers
 
 
 def test_every_face_asks_on_which_side_of_the_line_the_work_lies() -> None:

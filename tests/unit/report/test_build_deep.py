@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from math import asin
 from typing import Any
 
@@ -26,12 +25,6 @@ FORM = 62 * THETA
 """Feet of outer form: 49.2876."""
 
 AREA = THETA * (62**2 - 57**2) / 2
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak("english")
 
 
 def job(walk: dict[str, Any] = WALK, **said: Any) -> dict[str, Any]:

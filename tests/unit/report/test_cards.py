@@ -31,6 +31,16 @@ def words(text: str) -> int:
     return sum(1 for part in text.split() if re.search(r"\w", part))
 
 
+def is_said_in_few_words(card: Mapping[str, Any]) -> bool:
+    """Whether a card of the forms has a short sentence, two numbers at the most, and a short word for each."""
+    texts = [
+        card["text"],
+        *(one["label"] for one in card["numbers"]),
+        *([card["right"]["text"]] if card["right"] else []),
+    ]
+    return len(card["numbers"]) <= 2 and words(card["text"]) > 1 and all(0 < words(text) <= MOST for text in texts)
+
+
 def test_every_kind_of_step_has_its_card() -> None:
     """A step can't be written down without a sentence: so the sentences are all kinds that there are."""
     messages = catalogue()

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from math import cos
 from typing import Any
 
@@ -17,7 +16,7 @@ from edge_jobs import FOOT, about_center, shares
 from form_jobs import WALL
 from helping import about
 from slab_jobs import ALL, DEEP, METRIC, WALK
-from unit.report.test_cards import MOST, words
+from unit.report.test_cards import MOST, is_said_in_few_words, words
 
 ALL_OF_THEM = ["hubs", "dig", "base", "line", "stakes", "boards", "tops", "pour"]
 BASED: dict[str, Any] = {**WALK, "slab": {**WALK["slab"], "base": "4 in"}}
@@ -34,12 +33,6 @@ NEAR_FILL: dict[str, Any] = {**FILL, "offset": "6 in", "toward": "outside", "dri
 JOBS = {"walk": WALK, "based": BASED, "far": FAR, "all": ALL, "tapered": TAPERED, "deep": DEEP, "metric": SIDED,
         "filled": FILL, "rounded": PAD, "both ends": ENDS, "far rounded": FAR_PAD,
         "near filled": NEAR_FILL}  # fmt: skip
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak(LANGUAGES[0])
 
 
 def told(job: dict[str, Any]) -> Answer:
@@ -94,9 +87,7 @@ def test_a_card_is_said_in_few_words(language: str, name: str) -> None:
     speak(language)
     for card in told(JOBS[name])["form_cards"]:
         with about(card["kind"], card["text"]):
-            assert 1 < words(card["text"]) <= MOST
-            assert len(card["numbers"]) <= 2 and all(0 < words(one["label"]) <= MOST for one in card["numbers"])
-            assert card["right"] is None or words(card["right"]["text"]) <= MOST
+            assert is_said_in_few_words(card)
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

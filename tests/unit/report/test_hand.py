@@ -179,13 +179,6 @@ def test_a_hand_that_the_form_no_longer_shows_is_not_taken() -> None:
     assert answer(job_of_fields({**fields, "turn": "left"}))["side"] == "right"
 
 
-@pytest.fixture
-def in_english() -> Iterator[None]:
-    yield
-    speak("english")
-
-
-@pytest.mark.usefixtures("in_english")
 @pytest.mark.parametrize("language", LANGUAGES)
 @pytest.mark.parametrize("side", ["left", "right"])
 @pytest.mark.parametrize("start", ["ends", "one-end"])

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from cmath import exp
-from collections.abc import Iterator
 from html import unescape
 from itertools import pairwise
 from math import radians
@@ -26,7 +25,7 @@ from helping import about
 from line_jobs import SHAPES, arc, straight
 from lined_jobs import CREEK, FIVE, KINKED, METRIC_LINE, ONE_ARC
 from slab_jobs import WALK
-from unit.report.test_cards import MOST, words
+from unit.report.test_cards import MOST, is_said_in_few_words, words
 from unit.report.test_lined_hubs import AT_JOINT, AT_MIDDLE, GARDEN, staked, trunk
 
 ALL_OF_THEM = ["hubs", "dig", "base", "line", "stakes", "boards", "tops", "pour"]
@@ -38,12 +37,6 @@ JOBS: dict[str, dict[str, Any]] = {
     "clear": CLEAR, "garden": staked(GARDEN, 3, {3: trunk(AT_MIDDLE)}),
     "kinks": SHAPES["kinks"], "many": SHAPES["many"], "bulb": SHAPES["bulb"],
 }  # fmt: skip
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak(LANGUAGES[0])
 
 
 def told(job: dict[str, Any], **more: Any) -> Answer:
@@ -89,9 +82,7 @@ def test_a_card_is_said_in_few_words_and_drawn(language: str, name: str) -> None
     answer = told(JOBS[name])
     for card in answer["form_cards"]:
         with about(card["kind"], card["text"]):
-            assert 1 < words(card["text"]) <= MOST
-            assert len(card["numbers"]) <= 2 and all(0 < words(one["label"]) <= MOST for one in card["numbers"])
-            assert card["right"] is None or words(card["right"]["text"]) <= MOST
+            assert is_said_in_few_words(card)
             assert {line["disc"] for line in card["lines"]} == {one["disc"] for one in card["numbers"]}
             drawn = pass_svg(answer, card, id="x")
             hand = catalogue(language)["forming.draw_left"].replace("~", "")

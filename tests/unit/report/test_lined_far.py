@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from cmath import exp
-from collections.abc import Iterator
 from math import sin
 from typing import Any
 
@@ -26,12 +25,6 @@ JOBS: dict[str, dict[str, Any]] = {
     "creek": CREEK, "five": FIVE, "kinked": KINKED, "metric": METRIC_LINE,
     **{name: SHAPES[name] for name in ("bulb", "serpentine", "tall", "many", "kinks")},
 }  # fmt: skip
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak(LANGUAGES[0])
 
 
 def planned(job: dict[str, Any]) -> tuple[LinePlan, Any]:

@@ -6,7 +6,6 @@ import json
 import math
 import random
 import re
-from collections.abc import Iterator
 from html import unescape
 from typing import Any
 
@@ -62,12 +61,18 @@ def band(width_a: float, width_b: float, past: float, lies: str) -> Polygon:
 CASES = {"outside": (5.0, 5.0), "inside": (5.0, 5.0), "outside, tapering": (5.0, 3.0), "inside, tapering": (4.0, 6.5)}
 
 
-@pytest.mark.parametrize("name", CASES)
-def test_what_stands_in_the_concrete_and_in_the_dig_agrees_with_shapely(name: str) -> None:
+def case(name: str) -> tuple[str, float, float, Edge, Edge]:
+    """On which side of the arc a band lies, how wide it is at both ends, metres, and its outer edge and inner one."""
     lies, (first, last) = name.partition(",")[0], (width * FOOT for width in CASES[name])
     sign, line = 1 if lies == "outside" else -1, Arc.of_angle(R, math.asin(CHORD / 2 / R))
     edges = Edge(line, sign * first, sign * last), Edge(line, 0.0, 0.0)
     outer, inner = edges if sign > 0 else reversed(edges)
+    return lies, first, last, outer, inner
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_what_stands_in_the_concrete_and_in_the_dig_agrees_with_shapely(name: str) -> None:
+    lies, first, last, outer, inner = case(name)
     chance, seen = random.Random(72), {True: 0, False: 0}
     for past in (0.0, 0.5 * FOOT):
         zone, outline = band(first, last, past, lies), outline_of_band(outer, inner, past)
@@ -130,10 +135,7 @@ def test_it_is_told_on_build_s_page_and_on_the_long_sheet(language: str) -> None
 
 @pytest.mark.parametrize("name", CASES)
 def test_the_area_of_the_dig_agrees_with_shapely(name: str) -> None:
-    lies, (first, last) = name.partition(",")[0], (width * FOOT for width in CASES[name])
-    sign, line = 1 if lies == "outside" else -1, Arc.of_angle(R, math.asin(CHORD / 2 / R))
-    edges = Edge(line, sign * first, sign * last), Edge(line, 0.0, 0.0)
-    outer, inner = edges if sign > 0 else reversed(edges)
+    lies, first, last, outer, inner = case(name)
     for past in (0.0, 0.5 * FOOT):
         assert area_between(outer, inner, past) == pytest.approx(band(first, last, past, lies).area, rel=1e-6)
 
@@ -160,10 +162,7 @@ def run_on(zone: Polygon, past: float) -> Polygon:
 
 @pytest.mark.parametrize("name", CASES)
 def test_the_dig_runs_on_past_both_ends(name: str) -> None:
-    lies, (first, last) = name.partition(",")[0], (width * FOOT for width in CASES[name])
-    sign, line = 1 if lies == "outside" else -1, Arc.of_angle(R, math.asin(CHORD / 2 / R))
-    edges = Edge(line, sign * first, sign * last), Edge(line, 0.0, 0.0)
-    outer, inner = edges if sign > 0 else reversed(edges)
+    lies, first, last, outer, inner = case(name)
     past = 0.5 * FOOT
     whole = run_on(band(first, last, past, lies), past)
     assert dug_between(outer, inner, past) == pytest.approx(whole.area, rel=1e-6)
@@ -234,13 +233,6 @@ def test_a_third_decimal_is_told_where_two_would_give_another_order() -> None:
         assert shown in pour["why"] and pour["number"] == order
 
 
-@pytest.fixture
-def in_english() -> Iterator[None]:
-    yield
-    speak("english")
-
-
-@pytest.mark.usefixtures("in_english")
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_what_stands_in_the_dig_is_on_the_forms_front_in_the_sign_off_and_in_the_bar(language: str) -> None:
     """A trunk of 18 in 9 ft off the string's middle: the outer edge is there at 3.54 + 5 ft, the dig 6 in past it."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from itertools import combinations
 
 import pytest
@@ -20,12 +19,6 @@ BENDS = (0.0005, 0.01, 0.04, 0.1, 0.15, 0.2, 0.3, 0.36, 0.5, 0.75, 1.0, 1.2, 1.4
 """Mid-ordinate over half the chord: from nearly straight to nearly a whole circle."""
 SIZES = ((1.0, "ft-in"), (11.5824, "ft-in"), (90.0, "m"), (240.0, "mm"), (457.2, "ft"))
 """A chord in metres, and the tape that shows it."""
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak("english")
 
 
 @pytest.mark.parametrize("language", ["english", "spanish"])  # the British words are hardly longer

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from itertools import combinations
 
 import pytest
@@ -22,12 +21,6 @@ SMALLEST = HIGH / 45
 def sheets(given: Given) -> list[tuple[str, Sheet]]:
     return [(f"{figure}, sheet {number}", sheet) for figure in range(7) for number, sheet in
             enumerate(sheets_of(figure, given), 1)]  # fmt: skip
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak("english")
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

@@ -5,7 +5,6 @@ from __future__ import annotations
 import importlib
 import pkgutil
 import re
-from collections.abc import Iterator
 from string import Formatter
 
 import pytest
@@ -22,12 +21,6 @@ from bowstring.words.trade_words import in_words
 ENGLISH = catalogue("english")
 SAME_IN_BOTH = 0.06
 """Most of the sentences that may be alike in English and Spanish: signs, names, "no", "arco" is none of them."""
-
-
-@pytest.fixture(autouse=True)
-def in_english() -> Iterator[None]:
-    yield
-    speak("english")
 
 
 def places(template: str) -> list[tuple[str, str, str]]:
