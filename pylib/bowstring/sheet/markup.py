@@ -11,6 +11,7 @@ from bowstring.words.isolated import isolated
 NUMBER = re.compile(
     r"-?\d+'[ -]?\d+(?:-\d+/\d+)?\"|-?\d+/\d+\"|-?\d+(?:-\d+/\d+)?\"|-?(?:\d+-)?\d+/\d+ in\b"
     r"|-?\d+(?:\.\d+)?(?: (?:ft|in|mm|m)|%)(?!\w)|[-+]?\d+(?:\.\d+)?°(?:\d+'(?:\d+\")?)?|\d+(?:-\d+){2}\b"
+    r"|\b\d+-\d+/\d+\b"
 )
 
 
@@ -22,6 +23,8 @@ def marked(text: str) -> str:
 
     >>> marked('5\' 3" & more')
     '<span class="n">5&#x27; 3&quot;</span> &amp; more'
+    >>> marked("next is 3-3/4")
+    'next is <span class="n">3-3/4</span>'
     """
     text = isolated(text)
     pieces, place = [], 0
