@@ -17,7 +17,9 @@ from form_jobs import BARE, HUBS, JOBS, WALK, WALL, WALLS
 
 
 def text_of(html: str) -> str:
-    return " ".join(unescape(re.sub(r"<[^>]+>", " ", html)).split())
+    """The words of a side; a number that is held together on its line runs on into what follows it."""
+    words = re.sub(r'<span class="n">([^<]*)</span>', r"\1", html)
+    return " ".join(unescape(re.sub(r"<[^>]+>", " ", words)).split())
 
 
 def sides(job: dict[str, object]) -> list[str]:
