@@ -56,7 +56,7 @@ def stakes_html(
     """Return one card, whole, with its buttons; the nearest there is where there is none of that number.
 
     ``done``: running numbers; ``done_marks``: the marks of forms' cards that are done, by old numbers, too; ``was``:
-    what is told of those; ``bare``: the line's other arcs, from 1, whose hubs must be set first. Where something stops
+    what is told of those; ``bare``: the line's arcs, from 1, whose hubs must be set first, the staked one last. Where something stops
     the answer: that, and its way out.
     """
     if answer["stops"]:
@@ -81,7 +81,7 @@ def stakes_html(
         _received(one, anew or {}),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
-        _first_arc(answer, one, bare[0]) if bare else _thumb(answer, one),
+        _first_arc(answer, one, bare[0]) if _other(answer, bare) else _thumb(answer, one),
     ]
     return "".join(parts)
 
@@ -97,12 +97,17 @@ def _of_line(answer: Answer, card: CardRow) -> str:
 
 
 def _bare(answer: Answer, bare: Sequence[int]) -> str:
-    """What the card of the dig asks for while other arcs have no hubs."""
+    """What the card of the dig asks for while arcs have no hubs."""
     part = answer["lined"]
     if not bare or part is None:
         return ""
     arcs = ", ".join(part["pieces"][number - 1]["name"] for number in bare)
     return f'<aside class="in-dig" role="note"><b>{marked(say("forming.hubs_bare", arcs=arcs))}</b></aside>'
+
+
+def _other(answer: Answer, bare: Sequence[int]) -> bool:
+    """Whether another arc than the staked one has to have its hubs first."""
+    return bool(bare) and answer["lined"] is not None and bare[0] != answer["lined"]["at"]
 
 
 @dataclass(frozen=True)

@@ -7,7 +7,7 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.faces.passes import card_at, changed, count, first_open, marks, standing
-from bowstring.faces.stakes import DIG_CARD, Before, stakes_html, steps_list_html
+from bowstring.faces.stakes import DIG_CARD, HUBS_CARD, Before, stakes_html, steps_list_html
 from bowstring.faces.unread import card_text
 from bowstring.page.beside import done_of, marks_of
 from bowstring.page.stood import moved_marks
@@ -53,12 +53,20 @@ def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str
 
 
 def _bare(answered: Answer, fields: Mapping[str, str], card: int, done: Collection[int]) -> list[int]:
-    """The other arcs of a line that have no hubs yet, at the card of its dig as long as that isn't done."""
+    """The arcs of a line that have no hubs yet, at the card of its dig as long as that isn't done: the one that is
+    staked last, since its hubs are on the card before."""
     if card in done or card_at(answered, card)["kind"] != DIG_CARD or "hubs" not in answered["second_pass"]:
         return []
     from bowstring.page.pieces import bare_arcs
 
-    return bare_arcs(fields)
+    part = answered["lined"]
+    own = [part["at"]] if part and _hubs_card(answered, card) not in done else []
+    return [*bare_arcs(fields), *own]
+
+
+def _hubs_card(answered: Answer, dig: int) -> int:
+    """The running number of the card of the hubs, which comes before that of the dig."""
+    return next(number for number in range(dig - 1, 0, -1) if card_at(answered, number)["kind"] == HUBS_CARD)
 
 
 def _kept(

@@ -60,6 +60,16 @@ def test_the_dig_waits_until_each_arc_has_its_hubs(language: str) -> None:
         speak("english")
 
 
+def test_the_staked_arc_is_asked_for_its_own_hubs_last() -> None:
+    fields = fields_of_job({**FIVE, "at": 2})  # type: ignore[typeddict-item]
+    words = re.sub(r"<[^>]+>", "", face(fields, cards(fields)[1])["html"])
+    assert "not ticked off yet: Arc 4, Arc 2." in words
+    fields = staked_at(hubs_done(fields), 4)
+    html = face(fields, cards(fields)[1])["html"]
+    assert "not ticked off yet: Arc 4." in re.sub(r"<[^>]+>", "", html)
+    assert main(html).startswith('data-do="done"')
+
+
 def test_a_dig_that_is_done_asks_no_more() -> None:
     fields = hubs_done(fields_of_job(FIVE))  # type: ignore[arg-type]
     dig = cards(fields)[1]
