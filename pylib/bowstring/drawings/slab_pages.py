@@ -43,7 +43,8 @@ def _first(made: SlabSketch) -> None:
         _cross(made, grades, _free(made, _CROSS_AT))
     radius = {row["key"]: row["radius_shown"] for row in edges["lines"] if row["radius"] is not None}
     for side in ("outside", "inside"):
-        key = f"build.draw_{side}" if radius.get(side) else f"build.draw_{side}_taper"
+        tapers = "" if radius.get(side) else "_taper"
+        key = f"walled.draw_{side}{tapers}" if edges["faces"] else f"build.draw_{side}{tapers}"
         made.beside(side, say(key, radius=radius.get(side, "")), (0.0, -0.15, 0.15, -0.3))
     foot(made, grades)
 

@@ -120,8 +120,8 @@ def test_a_walls_front_tells_its_sizes_and_every_line_off_the_stakes() -> None:
     for line, off, radius in (
         ("Dig line, outside", '5"', "34' 7\""),
         ("Footing, outside edge", "1' 5\"", "33' 7\""),
-        ("Outer edge", "2' 4\"", "32' 8\""),
-        ("Inner edge", "3' 0\"", "32' 0\""),
+        ("Outer face", "2' 4\"", "32' 8\""),
+        ("Inner face", "3' 0\"", "32' 0\""),
         ("Footing, inside edge", "3' 11\"", "31' 1\""),
         ("Dig line, inside", "4' 11\"", "30' 1\""),
     ):
@@ -135,7 +135,7 @@ def test_a_walls_front_tells_its_sizes_and_every_line_off_the_stakes() -> None:
 
 def test_stakes_on_a_walls_face_say_so_and_have_no_second_radius() -> None:
     front, _back = sides(WALLS["stakes on the line"])
-    assert "Your stakes: Inner edge." in front and "Stakes' line" not in front and "radius 32' 0\"" in front
+    assert "Your stakes: Inner face." in front and "Stakes' line" not in front and "radius 32' 0\"" in front
     assert "Set hubs outside the dig first" in front
 
 

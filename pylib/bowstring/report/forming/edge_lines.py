@@ -22,6 +22,11 @@ FOOTING = {OUTSIDE: "footing_outside", INSIDE: "footing_inside"}
 """A footing's own edges. Which of them is the toe hangs on the side that the earth is on, and nobody says that."""
 
 
+def line_name(plan: Plan, key: str) -> str:
+    """Return what a line is called: a slab has edges, a wall has faces."""
+    return say(f"walled.line_{key}") if key in (OUTSIDE, INSIDE) and is_wall(plan) else say(f"edges.line_{key}")
+
+
 def overdig_of(plan: Plan) -> float:
     """Return how far past each edge it is dug, metres."""
     said = plan.said.slab.overdig
@@ -114,7 +119,7 @@ def _row(plan: Plan, marks: Marks, line: _Line, yours: str) -> LineRow:
         shown = off_shown(plan, off)
     return {
         "key": line.key,
-        "name": say(f"edges.line_{line.key}"),
+        "name": line_name(plan, line.key),
         "note": _note(plan, marks, line.key, yours),
         "yours": line.key == yours,
         "set": line.key in marks.seconds,

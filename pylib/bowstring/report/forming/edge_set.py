@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from bowstring.analysis.obstructions import Obstructions
 from bowstring.geometry.plane import Point, distance
 from bowstring.layout.limits import limits_of
-from bowstring.report.forming.edge_lines import off_shown
+from bowstring.report.forming.edge_lines import line_name, off_shown
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, Marks
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build_edges import EdgeEndRow, PartnerRow, SecondEdge
@@ -60,7 +60,7 @@ def report_second(plan: Plan, marks: Marks, key: str, ground: Ground) -> SecondE
     chord = tape.show(edge.chord)
     return {
         "edge": key,
-        "name": say(f"edges.line_{key}"),
+        "name": line_name(plan, key),
         "tapers": not edge.is_arc,
         "chord": edge.chord,
         "chord_shown": chord,
@@ -68,7 +68,7 @@ def report_second(plan: Plan, marks: Marks, key: str, ground: Ground) -> SecondE
         "rows": [_partner(plan, marks, key, stake, share) for stake, share in marks.shares],
         "blocked": blocked,
         "text": " ".join([*_how_ends(marks, key, ends, chord), blocked]).strip(),
-        "own": say("edges.own", edge=say(f"edges.line_{key}"), hand=curve_hand(plan.layout)),
+        "own": say("edges.own", edge=line_name(plan, key), hand=curve_hand(plan.layout)),
     }
 
 

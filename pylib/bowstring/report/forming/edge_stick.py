@@ -109,7 +109,8 @@ def _how(plan: Plan, marks: Marks, halved: bool) -> Iterator[str]:
     if marks.yours == STAKES:
         offs = [off_shown(plan, marks.reach(key, 0)) for key in (OUTSIDE, INSIDE)]
         if plan.taper is None:
-            yield say("edges.from_stakes", outer=offs[0], inner=offs[1])
+            key = "walled.from_stakes" if is_wall(plan) else "edges.from_stakes"
+            yield say(key, outer=offs[0], inner=offs[1])
     if plan.layout.job.got:
         yield say("edges.got")
 

@@ -160,9 +160,10 @@ def _conclusion(plan: Plan, marks: Marks) -> str:
     radii = {"outer": tape.show(marks.outer.arc.radius), "inner": tape.show(marks.inner.arc.radius)}
     width = tape.show(plan.width or 0)
     if len(marks.seconds) == 2:
-        return say("edges.both", width=width, **radii)
+        return say("walled.both" if is_wall(plan) else "edges.both", width=width, **radii)
     (key,) = marks.seconds
-    return say(f"edges.other_{key}", radius=radii["inner" if key == INSIDE else "outer"], width=width)
+    other = radii["inner" if key == INSIDE else "outer"]
+    return say(f"walled.other_{key}" if is_wall(plan) else f"edges.other_{key}", radius=other, width=width)
 
 
 def _check(diagonal: str, count: int, *, tapers: bool) -> str:
