@@ -24,6 +24,9 @@ _OF_WALL = {
     "numbers.slab_which": "numbers.slab_which.of_wall",
     "numbers.slab_centre": "numbers.slab_centre.of_wall",
     "numbers.slab_no_inner": "numbers.slab_no_inner.of_wall",
+    "numbers.slab_inner": "numbers.slab_inner.of_wall",
+    "numbers.slab_outer": "numbers.slab_outer.of_wall",
+    "numbers.slab_edges": "numbers.slab_edges.of_wall",
 }
 
 
@@ -58,9 +61,9 @@ def _first(arcs: Arcs, typed: Typed) -> str:
     return _of_poured("numbers.slab_which", typed) + _ways_out(typed) if is_conflict(typed) else ""
 
 
-def _of_poured(key: str, typed: Typed) -> str:
+def _of_poured(key: str, typed: Typed, **values: str) -> str:
     """What is told of a slab, or the same of a wall."""
-    return _told(_OF_WALL[key] if is_wall(typed) else key)
+    return _told(_OF_WALL[key] if is_wall(typed) else key, **values)
 
 
 def _what_poured(deep: str) -> str:
@@ -128,10 +131,11 @@ def _edges(arcs: Arcs, typed: Typed, line: Arc, width: float, edge: str) -> str:
     slab = Slab.along(line, width, lies)
     if lies == "both":
         half = arcs.shown.show_whole(width / 2)
-        return _told("numbers.slab_edges", outer=show(slab.outer), inner=show(slab.inner), half=half)
+        return _of_poured("numbers.slab_edges", typed, outer=show(slab.outer), inner=show(slab.inner), half=half)
     other = slab.line(slab.inner if lies == "inside" else slab.outer)
     key = "numbers.slab_inner" if lies == "inside" else "numbers.slab_outer"
-    return _told(key, radius=show(other.radius), chord=show(other.chord), sagitta=show(other.sagitta))
+    values = {"radius": show(other.radius), "chord": show(other.chord), "sagitta": show(other.sagitta)}
+    return _of_poured(key, typed, **values)
 
 
 def _is_found(typed: Typed) -> bool:

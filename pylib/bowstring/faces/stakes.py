@@ -56,8 +56,8 @@ def stakes_html(
     """Return one card, whole, with its buttons; the nearest there is where there is none of that number.
 
     ``done``: running numbers; ``done_marks``: the marks of forms' cards that are done, by old numbers, too; ``was``:
-    what is told of those; ``bare``: the line's arcs, from 1, whose hubs must be set first, the staked one last. Where something
-    stops the answer: that, and its way out.
+    what is told of those; ``bare``: the line's arcs, from 1, whose hubs must be set first, the staked one last. Where
+    something stops the answer: that, and its way out.
     """
     if answer["stops"]:
         return stop_html(answer)

@@ -9,7 +9,7 @@ MESSAGES = {
         "Which side is the slab on?|Your drawing is to the centreline, but the slab is on one side of it."
     ),
     "numbers.slab_no_inner.of_wall": (
-        "No inner edge|The wall reaches the arc's centre. Check the thickness and the side."
+        "No inner face|The wall reaches the arc's centre. Check the thickness and the side."
     ),
     "numbers.slab_centre.of_wall": (
         "Half to each side|Your drawing is to the centreline, so the wall lies on both sides of it."

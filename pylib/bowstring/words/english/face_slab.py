@@ -29,14 +29,17 @@ MESSAGES = {
     "numbers.slab_reaches": "{width} wide: no inner edge",
     # what its panel says as it is typed
     "numbers.slab_inner": "Inner edge R {radius}|chord {chord}, mid-ordinate {sagitta}",
+    "numbers.slab_inner.of_wall": "Inner face R {radius}|chord {chord}, mid-ordinate {sagitta}",
     "numbers.slab_outer": "Outer edge R {radius}|chord {chord}, mid-ordinate {sagitta}",
+    "numbers.slab_outer.of_wall": "Outer face R {radius}|chord {chord}, mid-ordinate {sagitta}",
     "numbers.slab_edges": "Edges R {outer} and R {inner}|{half} to each side of your line",
+    "numbers.slab_edges.of_wall": "Faces R {outer} and R {inner}|{half} to each side of your line",
     "numbers.slab_tapered": "{width} at A, {end} at B|An edge that tapers is no true arc.",
     "numbers.slab_filled": "Fills the curve|A to B {chord}, {deep} deep, {area}.",
     "numbers.slab_pad": "Fills the curve, with sides|{chord} wide, {deep} long overall, {area}.",
     "numbers.slab_no_sides": "No straight sides|The curve is over a half circle: its ends turn back under it.",
     "numbers.slab_no_inner": "No inner edge|The slab reaches the arc's center. Check the width and the side.",
-    "numbers.slab_no_inner.of_wall": "No inner edge|The wall reaches the arc's center. Check the thickness and the side.",
+    "numbers.slab_no_inner.of_wall": "No inner face|The wall reaches the arc's center. Check the thickness and the side.",
     "numbers.slab_centre": "Half to each side|Your drawing is to the centerline, so the slab lies on both sides of it.",
     "numbers.slab_centre.of_wall": "Half to each side|Your drawing is to the centerline, so the wall lies on both sides of it.",
     "numbers.slab_which": (

@@ -31,15 +31,18 @@ MESSAGES = {
     "numbers.slab_reaches": "{width} de ancho: sin borde interior",
     # what its panel says as it is typed
     "numbers.slab_inner": "Borde interior R {radius}|~cuerda del arco~ {chord}, ~flecha~ {sagitta}",
+    "numbers.slab_inner.of_wall": "Cara interior R {radius}|~cuerda del arco~ {chord}, ~flecha~ {sagitta}",
     "numbers.slab_outer": "Borde exterior R {radius}|~cuerda del arco~ {chord}, ~flecha~ {sagitta}",
+    "numbers.slab_outer.of_wall": "Cara exterior R {radius}|~cuerda del arco~ {chord}, ~flecha~ {sagitta}",
     "numbers.slab_edges": "Bordes R {outer} y R {inner}|{half} a cada lado de su línea",
+    "numbers.slab_edges.of_wall": "Caras R {outer} y R {inner}|{half} a cada lado de su línea",
     "numbers.slab_tapered": "{width} en A, {end} en B|Un borde que cambia de ancho no es ~arco~ exacto.",
     "numbers.slab_filled": "Llena la curva|De A a B {chord}, {deep} de fondo, {area}.",
     "numbers.slab_pad": "Llena la curva, con lados|{chord} de ancho, {deep} de largo total, {area}.",
     "numbers.slab_no_sides": "Sin lados rectos|La curva pasa de medio círculo: sus puntas regresan debajo de ella.",
     "numbers.slab_no_inner": "Sin borde interior|La losa llega al ~centro~ del ~arco~. Revise el ancho y el lado.",
     "numbers.slab_no_inner.of_wall": (
-        "Sin borde interior|El muro llega al ~centro~ del ~arco~. Revise el espesor y el lado."
+        "Sin cara interior|El muro llega al ~centro~ del ~arco~. Revise el espesor y el lado."
     ),
     "numbers.slab_centre": "La mitad a cada lado|Su ~plano~ va al eje central: la losa queda a los dos lados.",
     "numbers.slab_centre.of_wall": "La mitad a cada lado|Su ~plano~ va al eje central: el muro queda a los dos lados.",
