@@ -37,7 +37,7 @@ MESSAGES = {
     "fill.sharp": "En A y B termina en puntas de {corner}. Con menos de 60° se quiebran: pregunte al proyectista.",
     "fill.width_unused": "El ancho y el lado no se usan: esta losa llena la curva.",
     "fill.bends": "La {board} se dobla a la curva.",
-    "fill.bends_just": "La {board} apenas se dobla a la curva: pruebe una primero.",
+    "fill.bends_just": "La {board} se dobla a la curva, pero apenas: pruebe una primero.",
     "fill.nothing": "Nada de esta lista se dobla a la curva.",
     "fill.own_not": "La {board} no se dobla a la curva.",
     "fill.straight_alone": "Las ~formas~ rectas son de {board}: su lista de cortes y sus ~estacas~ van abajo.",
@@ -73,7 +73,7 @@ MESSAGES = {
     "fill.stop_long": "Los paneles miden {longest} de lado; lo usual es {most} cuando mucho. Ponga más paneles.",
     "fill.most_every": "Ningún lado de un panel pasa de {most}, como usted dijo.",
     "fill.most_every_straight": "Ningún lado recto de un panel pasa de {most}, como usted dijo.",
-    "fill.curved_side": "El lado curvo más largo mide {curved}: pregunte, o tome más paneles.",
+    "fill.curved_side": "El lado curvo más largo mide {curved}: pregunte, o ponga más paneles.",
     "fill.shape_cut": "Ahí no se cuentan los paneles que la curva corta.",
     "fill.taped": (
         "Mida por el ~hilo~ y por la curva desde A, en la *~cara del concreto~*. Por atrás, la ~tabla~ curva mide "
@@ -92,7 +92,7 @@ MESSAGES = {
     "fill.square": (
         "Márquelas rectas, ~a escuadra~ con el ~hilo~ de A a B o paralelas a él. Ninguna esquina de menos de 60°."
     ),
-    "fill.leg": "Donde una ~junta~ llegue a la curva con menos de 60°, gire sus últimos {leg} ~a escuadra~ con ella.",
+    "fill.leg": "Si una ~junta~ llega a la curva con menos de 60°, gire sus últimos {leg} ~a escuadra~ con la curva.",
     "fill.shape": (
         "Los paneles son de {ratio} a 1, más de 1.5: hay poco fondo. Pregunte al proyectista por las ~juntas~."
     ),

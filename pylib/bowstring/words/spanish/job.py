@@ -52,7 +52,7 @@ MESSAGES = {
     "job.thick_pin.wrong": "No hay ~estaca de acero~ tan gruesa: {most} a lo más.",
     "job.thick_pin.remedy": "Dé el diámetro de la ~estaca de acero~, como 5/8 in o 16 mm, y revise la unidad.",
     "job.thick_slab.wrong": "No hay losa de ese espesor ni muro de ese alto: {most} a lo más.",
-    "job.thick_slab.remedy": "Délo con su unidad, como 4 in o 100 mm.",
+    "job.thick_slab.remedy": "Delo con su unidad, como 4 in o 100 mm.",
     "job.wall_fills.wrong": "Una losa que llena su curva no es muro.",
     "job.wall_fills.remedy": "Diga que es losa, o dé el ancho.",
     "job.wall_edge_width.wrong": "Un muro no lleva bordes gruesos.",

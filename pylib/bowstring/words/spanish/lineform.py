@@ -32,7 +32,7 @@ MESSAGES = {
     "form.piece_radius": "~Arco~: R",
     "form.piece_central_angle": "~Arco~: ángulo",
     "form.piece_arc_length": "~Arco~: largo",
-    "form.piece_turn": "El ~arco~ da vuelta a la",
+    "form.piece_turn": "El ~arco~ dobla a la",
     "form.piece_more": "Lo que se guarda de él",
     # the panel of the pieces, as they are typed
     "pieces.start": "La línea empieza aquí",
@@ -44,7 +44,7 @@ MESSAGES = {
     "pieces.ends": "al final va {angle} a la {hand} de como empezó",
     "pieces.ends_on": "al final va como empezó",
     "pieces.waits": "Se dibuja cuando cada tramo tiene sus medidas.",
-    "pieces.waits_turn": "Tramo {number}: ¿su ~arco~ da vuelta a la izquierda o a la derecha?",
+    "pieces.waits_turn": "Tramo {number}: ¿su ~arco~ dobla a la izquierda o a la derecha?",
     "pieces.own": "R {radius}, {angle}, {hand}",
     "pieces.straight": "recta",
     "pieces.arc": "~arco~",
