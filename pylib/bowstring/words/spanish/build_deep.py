@@ -24,17 +24,17 @@ MESSAGES = {
     "deep.begins": "empieza el tramo grueso",
     "deep.ends": "termina el tramo grueso",
     "deep.joints_stand": (
-        "*Las ~juntas~ {first} y {last} van en los extremos del tramo grueso:* de aislamiento, de {gap} de "
-        "ancho, si las especificaciones no dicen otra cosa."
+        "*Las ~juntas~ {first} y {last} van en los extremos del tramo grueso:* de aislamiento, de {gap} de ancho, "
+        "salvo que se especifique otra cosa."
     ),
     "deep.joint_stands": (
-        "*La ~junta~ {joint} va en el extremo del tramo grueso:* de aislamiento, de {gap} de ancho, si las "
-        "especificaciones no dicen otra cosa."
+        "*La ~junta~ {joint} va en el extremo del tramo grueso:* de aislamiento, de {gap} de ancho, salvo que se "
+        "especifique otra cosa."
     ),
     "deep.joints_short": "*~Juntas~ {joints} (tramo grueso):* aislamiento, {gap}; dentro, {depth} de hondo.",
     "deep.joint_none": (
-        "*Falta ~junta~ en {where}, donde termina el tramo grueso:* agregue una de aislamiento, de {gap}, si "
-        "las especificaciones no dicen otra cosa."
+        "*Falta ~junta~ en {where}, donde termina el tramo grueso:* agregue una de aislamiento, de {gap}, salvo que se "
+        "especifique otra cosa."
     ),
     "deep.end_arc": "{outside} por fuera, {inside} por dentro",
     "deep.end_line": "{at}: ~forma~ izquierda {left}, derecha {right}",

@@ -115,12 +115,12 @@ MESSAGES = {
     "pad.joints_one_column": "{rows} paneles, uno tras otro,\n{panel} por {across}",
     "pad.joints_none": "Un panel, sin ~juntas~:\n{wide} de ancho, {deep} de largo total",
     "pad.taped_both": (
-        "Mida desde el lado de A por el ~hilo~ y las dos curvas, y por los lados, en la *~cara del concreto~*. Por "
-        "atrás, la ~tabla~ curva mide {longer} más."
+        "Mida en la *~cara del concreto~*, desde el lado de A: por el ~hilo~, las dos curvas y los lados. Por atrás, "
+        "la ~tabla~ curva mide {longer} más."
     ),
     "pad.taped": (
-        "Mida desde el lado de A por el ~hilo~, el borde de atrás y la curva, y por los lados, en la "
-        "*~cara del concreto~*. Por atrás, la ~tabla~ curva mide {longer} más."
+        "Mida en la *~cara del concreto~*, desde el lado de A: por el ~hilo~, el borde de atrás, la curva y los lados. "
+        "Por atrás, la ~tabla~ curva mide {longer} más."
     ),
     "pad.joint_building": (
         "*~Junta~ de aislamiento de {gap}* en el edificio, de A-2 a B-2, a todo el espesor del ~concreto~. En otra "

@@ -2,7 +2,7 @@
 
 MESSAGES = {
     "forming.hubs_ends": "En cada punta suelta de recta, ~a escuadra~, fuera de la excavación: clave ~trompo~.",
-    "forming.hubs_bare": "~Trompos~ sin marcar todavía: {arcs}. Clávelos antes de excavar.",
+    "forming.hubs_bare": "~Trompos~ sin dar por listos: {arcs}. Clávelos antes de excavar.",
     "forming.dig_line": "~A escuadra~ de toda la línea, a los dos lados, pinte la excavación.",
     "forming.boards_past_line": "Prense una punta pasando el inicio. Siga ~estaca~ por ~estaca~; atornille todas.",
     "forming.boards_line": "Prense una punta en el inicio. Siga ~estaca~ por ~estaca~; atornille todas.",
