@@ -83,7 +83,7 @@ MESSAGES = {
     "boards.plywood": "Sirven tiras de triplay de {thickness}, veta parada, de {longest} de largo a lo más.",
     "boards.then_off": "Entonces las ~estacas~ van a {size}.",
     "boards.no_plywood": "Ningún triplay de la lista de los fabricantes baja de R {radius}.",
-    "boards.try_selected": "Tiras escogidas, derechas y sin nudos, sí, con las dos puntas sujetas: escójalas arriba.",
+    "boards.try_selected": "Tiras escogidas, rectas y sin nudos, sí, con las dos puntas sujetas: escójalas arriba.",
     "boards.layers": "O por capas: {count} tiras de {thickness} de grueso, atornilladas, uniones cuatrapeadas.",
     "boards.layer_longer": "Cada capa más afuera es {longer} más larga.",
     "boards.kerfs_outside": "O ranure la ~tabla~ exterior ({board}): {count} cortes de {depth} de hondo, cada {apart}.",

@@ -28,16 +28,16 @@ MESSAGES = {
     "lined.off_left": "{size} a la izquierda",
     "lined.off_right": "{size} a la derecha",
     "lined.straight_on": (
-        "*{straight}:* el PI del {arc} está {tangent} derecho más allá de su A. Del PI, por su B, sigue la recta."
+        "*{straight}:* el PI del {arc} está {tangent} recto más allá de su A. Del PI, por su B, sigue la recta."
     ),
-    "lined.ends_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} adelante, derecho.",
+    "lined.ends_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} justo adelante.",
     "lined.ends_left": (
         "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} adelante y {off} a su IZQUIERDA."
     ),
     "lined.ends_right": (
         "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} adelante y {off} a su DERECHA."
     ),
-    "lined.ends_back_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} atrás, derecho.",
+    "lined.ends_back_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} justo atrás.",
     "lined.ends_back_left": (
         "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} atrás y {off} a su IZQUIERDA."
     ),

@@ -28,7 +28,7 @@ MESSAGES = {
     "line.first_kink.wrong": "Antes del primer tramo no hay nada: no puede llevar quiebre.",
     "line.first_kink.remedy": "Quite el quiebre.",
     "line.kink_sharp.wrong": "Con un quiebre de más de {most} la línea casi se regresa.",
-    "line.kink_sharp.remedy": "Dé cuánto se desvía de seguir derecho, no el ángulo entre los dos tramos.",
+    "line.kink_sharp.remedy": "Dé cuánto se desvía de seguir recto, no el ángulo entre los dos tramos.",
     "line.kink_hands.wrong": "{typed} y lo que está junto no dicen el mismo lado del quiebre.",
     "line.kink_hands.remedy": "Diga izquierda o derecha una sola vez, y sin signo menos.",
     "line.no_radius.wrong": "Tramo {piece}, borde: {hand}. La losa llega al ~centro~: el ~radio~ es de {radius}.",

@@ -24,7 +24,7 @@ MESSAGES = {
     "forming.label.stakes_right": "~estaca~ al borde derecho",
     "forming.label.gap_arcs": "entre ~estacas~ de ~forma~, en ~arcos~",
     "forming.label.gap_straights": "entre ~estacas~ de ~forma~, en rectas",
-    "forming.label.past_line": "~tabla~ pasando el inicio y el final, derecho",
+    "forming.label.past_line": "~tabla~ pasando el inicio y el final, recto",
     "forming.label.end_up": "izquierda al final, arriba del inicio",
     "forming.label.end_down": "izquierda al final, abajo del inicio",
     "forming.label.low_left": "izquierda, abajo de la derecha",
