@@ -14,7 +14,7 @@ MESSAGES = {
     "forming.changed": "números nuevos",
     "forming.from_to": "{first} a {last}",
     # what to do
-    "forming.corners": "Saque los lados hacia atrás, ~a escuadra~ de A y B. Clave A-2, B-2.",
+    "forming.corners": "Saque los lados ~a escuadra~ de A y B. Clave A-2 y B-2.",
     "forming.hubs": "En cada ~estaca~, ~a escuadra~, fuera de la excavación: clave ~trompo~, anote distancia.",
     "forming.dig": "~A escuadra~ de cada ~estaca~, afuera y adentro. Pinte las líneas de excavación.",
     "forming.dig_string": "~A escuadra~ de cada ~estaca~, pinte la excavación de la curva. Luego la recta.",

@@ -21,9 +21,11 @@ MESSAGES = {
     "form.piece_turn.right": "Derecha",
     "form.piece_turn.none": "Dejarlo sin contestar",
     "form.piece_kink": "Quiebre donde empieza",
-    "form.piece_kink.help": "En blanco: sigue recto desde el tramo anterior. Si no, grados y lado: 2 left o 2 right.",
+    "form.piece_kink.help": (
+        "En blanco: sigue recto desde el tramo anterior. Si no, grados y lado: 2 izquierda (o left)."
+    ),
     "form.kink": "Quiebre donde empieza este ~arco~",
-    "form.kink.help": "En blanco: sigue recto desde el tramo anterior. Si no, grados y lado: 2 left o 2 right.",
+    "form.kink.help": "En blanco: sigue recto desde el tramo anterior. Si no, grados y lado: 2 izquierda (o left).",
     "form.station": "Estación en el inicio",
     "form.station.help": "Como en el ~plano~: 10+00. Sin rectas es la de A.",
     "form.station.help.metric": "Como en el ~plano~: 0+100. Sin rectas es la de A.",
