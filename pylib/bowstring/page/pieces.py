@@ -7,6 +7,7 @@ walks along them; what was said and done of another arc while it was staked is k
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Callable, Collection, Mapping
 from typing import cast
 
@@ -40,6 +41,11 @@ LINE_END = "end"
 
 KINK_HERE = "kink"
 """The field of the kink where the staked arc begins."""
+
+_HANDS = {"izquierda": "left", "izq": "left", "derecha": "right", "der": "right"}
+"""A kink's hand as the form also takes it, by the word that a job has for it."""
+
+_HAND = re.compile(rf"(?<!\w)(?:a\s+la\s+)?({'|'.join(_HANDS)})(?!\w)", re.IGNORECASE)
 
 _BESIDE = ("done", "stood", "edged", "anew", "read")
 """What is kept of an arc's work beside the form, by the first piece of the fields' ids."""
@@ -88,13 +94,18 @@ def _staked(typed: Typed, job: Mapping[str, object]) -> dict[str, object]:
     return {
         "arc": {**arc, **({"greater": True} if job.get("greater") else {})},
         **({TURN: turn} if turn else {}),
-        **({KINK: typed[KINK_HERE]} if KINK_HERE in typed else {}),
+        **({KINK: _kink_in(typed[KINK_HERE])} if KINK_HERE in typed else {}),
     }
+
+
+def _kink_in(typed: str) -> str:
+    """Return a kink as a job says it, whose hands are English: ``"2 izquierda"`` is ``"2 left"``."""
+    return _HAND.sub(lambda found: _HANDS[found[1].lower()], typed)
 
 
 def _piece(row: Row, arc_of: Callable[[Typed], dict[str, object]], job_of: Callable[[Typed], JobForm], place: str
            ) -> dict[str, object]:  # fmt: skip
-    kink = {KINK: row[KINK]} if KINK in row else {}
+    kink = {KINK: _kink_in(row[KINK])} if KINK in row else {}
     more = kept_of(row)
     arc = arc_of({**more, **{f"arc-{name}": row[name] for name in MEASURES if name in row}})
     if STRAIGHT in row:

@@ -161,7 +161,7 @@ def test_a_wall_and_its_footing_are_signed_off_by_their_sizes() -> None:
     _front, back = sides(HUBS)
     for told in (
         "Footing width 2' 6\"",
-        "Footing depth 1' 0\"",
+        "Footing thickness 1' 0\"",
         'Wall thickness at A, middle, B 8"',
         "Wall height 3' 6\"",
     ):

@@ -6,7 +6,7 @@ import json
 import re
 from html import unescape
 from math import cos, radians, sin
-from typing import Any
+from typing import Any, cast
 
 import pytest
 
@@ -49,6 +49,17 @@ def test_a_line_comes_back_from_its_fields() -> None:
     assert answer(again)["line"] == answer(CREEK)["line"]
     assert job_of_fields(fields_of_job(again)) == again
     assert read_link(write_link(again))["line"] == CREEK["line"]
+
+
+@pytest.mark.parametrize(("typed", "kept"), [
+    ("2 izquierda", "2 left"), ("2° a la derecha", "2° right"), ("Izq 2.5", "left 2.5"), ("2 DER", "2 right"),
+    ("2 left", "2 left"), ("2 izquierdas", "2 izquierdas"),
+])  # fmt: skip
+def test_a_kinks_hand_may_be_typed_in_spanish(typed: str, kept: str) -> None:
+    """The last is no word for a hand: it stays as typed, and the job refuses it."""
+    fields = {**fields_of_job(CREEK), "kink": typed, "after-0-kink": typed}
+    pieces = cast("list[dict[str, Any]]", job_of_fields(fields)["line"])
+    assert (pieces[1]["kink"], pieces[2]["kink"]) == (kept, kept)
 
 
 def test_of_an_arc_alone_nothing_changes() -> None:

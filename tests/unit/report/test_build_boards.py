@@ -95,7 +95,7 @@ def test_the_walks_cut_list() -> None:
     [
         (38.0, {}, "usual", "1x4 bends; so does 2x4"),
         (36.5, {}, "usual", "1x4 bends; 2x4 only just"),
-        (36.2, {}, "usual", "1x4 bends; 2x4 just doesn't"),
+        (36.2, {}, "usual", "1x4 bends; 2x4 almost"),
         (34.0, {}, "usual", "1x4 bends; 2x4 doesn't"),
         (21.6, {}, "usual", "1x4 bends; 2x4 doesn't"),
         (20.7, {}, "usual", "1x4 bends, but only just"),
@@ -125,8 +125,8 @@ def test_what_bends(feet: float, board: dict[str, str], state: str, text: str) -
     (1.06, "So does 2x4."),
     (1.04, "So does 2x4, but only just: try one first."),
     (1.001, "So does 2x4, but only just: try one first."),
-    (0.999, "2x4 just doesn't."),
-    (0.96, "2x4 just doesn't."),
+    (0.999, "2x4 almost does."),
+    (0.96, "2x4 almost does."),
     (0.94, "2x4 does not."),
 ])  # fmt: skip
 def test_a_board_within_a_twentieth_of_its_least_radius_only_just_bends(inner: float, says: str) -> None:

@@ -105,7 +105,7 @@ def test_panels_over_the_usual_most_are_a_stop_without_a_table() -> None:
     part = told(**said)
     assert part["state"] == row(**said)["state"] == "stop" and part["rows"] == []
     assert row(**said)["text"] == 'Outside over 10\' 0" at 4"' and row(**said)["panel"] == "slab"
-    assert "Take more panels" in part["stop"]
+    assert "Use more panels" in part["stop"]
     assert [one["count"] for one in part["offers"]] == [4, 10]
     long = told(joints={"every": "20 ft"})  # beside what was asked for stands what would do
     assert long["state"] == "stop" and long["offers"][1]["outside"] <= 10 * FOOT
@@ -129,7 +129,7 @@ def test_what_mends_a_shape_is_said() -> None:
     tight = told(arc={"radius": "6 ft", "chord": "11 ft"}, width="3 ft", joints={})
     assert any("too tight" in line for line in tight["lines"])
     long = told(joints={"panels": 6}, width="4 ft")
-    assert any("Take more panels" in line for line in long["lines"])
+    assert any("Use more panels" in line for line in long["lines"])
 
 
 def test_a_changing_width_tells_its_corners() -> None:

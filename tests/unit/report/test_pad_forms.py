@@ -128,7 +128,7 @@ def test_the_side_forms_are_beveled_to_that_boards_face() -> None:
 @pytest.mark.parametrize(("job", "words"), [
     ({**PAD, **PICKED}, "down the sides. Butt the side forms to its ends."),
     ({**FLAT, "board": {"kind": "1x6", "level": "clear", "overrun": "0"}, "arc": {"chord": "14 ft", "sagitta": "1 ft"}},
-     "Carry the curved one 11\" past them, straight on, to cure that."),
+     "Carry the curved one 11\" past them, straight on, to fix that."),
     ({**FLAT, "slab": {**FLAT["slab"], "overdig": "3 in"}}, "the dig has no room for it past them."),
 ])  # fmt: skip
 def test_nothing_is_beveled_where_no_board_runs_past_a_corner(job: dict[str, Any], words: str) -> None:

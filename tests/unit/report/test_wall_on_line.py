@@ -42,8 +42,8 @@ def on_paper(job: dict[str, Any]) -> str:
 def test_a_walls_paper_signs_off_its_footing_and_its_dig() -> None:
     """By hand: 42 in of wall and 12 of footing are 54: dug 4 ft 6 in under the top, 104.50 - 4.50 = 100.00."""
     told = on_paper(WALL)
-    for row in ("Footing width 2' 6\"", "Footing depth 1' 0\"", "Wall height 3' 6\"", "Top of footing under top 3' 6\"",
-                "Bottom of dig under top 4' 6\"",
+    for row in ("Footing width 2' 6\"", "Footing thickness 1' 0\"", "Wall height 3' 6\"",
+                "Top of footing under top 3' 6\"", "Bottom of dig under top 4' 6\"",
                 "Wall 10\" thick, 3' 6\" high. Footing 2' 6\" x 1' 0\"."):  # fmt: skip
         assert row in told, row
     assert "bottom of dig 100.00" in told and "bottom of dig 9.20" in told

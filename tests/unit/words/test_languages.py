@@ -5,6 +5,7 @@ from __future__ import annotations
 import importlib
 import pkgutil
 import re
+from fractions import Fraction
 from string import Formatter
 
 import pytest
@@ -13,6 +14,7 @@ from bowstring.demo import DEMO
 from bowstring.page.fields import fields_of_job
 from bowstring.page.measuring import read_back
 from bowstring.report.answer import answering
+from bowstring.units.slopes import read_slope
 from bowstring.words import british, catalogue, english, say, spanish, speak, spoken
 from bowstring.words.languages import LANGUAGES, NAMES, SPOKEN_AS, TAGS, TRADE
 from bowstring.words.spanish.trade import TRADE as CREWS
@@ -69,6 +71,16 @@ def test_a_crews_own_word_stands_in_every_sentence_of_it() -> None:
         in_words("~cordel~", changed)
     assert [key for key, text in catalogue("spanish").items() if "~" in text] == []
     assert TRADE == ("spanish",)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_slope_is_read_as_its_own_remedy_writes_it(language: str) -> None:
+    """2%, 1/4 in a foot, 20 mm a metre and 1 in 50 are 2, 25/12, 2 and 2 percent, by hand."""
+    said = catalogue(language)
+    offered = re.findall(r"(?:as|como) (\d.*?)(?=, | or as| o como|\.$)", said["job.slope.remedy"])
+    assert [read_slope(one, "grade.slope", 25) for one in offered] == [2, Fraction(25, 12), 2, 2]
+    told = re.search(r"\{typed\}.*?(?=,)", said["job.slope_fraction.remedy"])
+    assert told and read_slope(told[0].format(typed="1/4"), "grade.slope", 25) == Fraction(25, 12)
 
 
 def test_the_same_job_has_the_same_numbers_in_every_language() -> None:

@@ -14,6 +14,7 @@ MESSAGES = {
         "*No joint at {where}, where the apron ends:* add one, isolation, {gap} wide, unless the "
         "specification says otherwise."
     ),
+    "deep.crown": "The camber stands above a string across the forms: measure from the cambered screed instead.",
     "deep.edge_bed": "Thick edge, {where}: {wide} wide, there the sub-base is *{depth} under the form tops*.",
     "deep.sign_apron": "Sub-base under top, apron",
     "deep.edges_taken": "Thick edges are taken to be off as much as the sub-base beside them.",

@@ -3,6 +3,8 @@
 MESSAGES = {
     "edges.more_tight": "use the centre",
     "edges.line_centre": "Centreline",
+    "edges.note_drawn.back": "the drawing's line: back of kerb",
+    "edges.note_drawn.flow line": "the drawing's line: channel line",
     "edges.yours_hub": "your pegs",
     "edges.form_pull_pin": (
         "Pull each pin as the board comes to it: the board's face goes where its centre was. Mark the place on top."
@@ -15,6 +17,9 @@ MESSAGES = {
     "edges.end_out": "{mark}: {width} from {near}, away from the centre, and {diagonal} from {far}.",
     "edges.swing": "The inner edge is tight. If you can reach the centre, swing it at {radius}.",
     "edges.dig_all": "Inside, the dig reaches the centre: dig it all.",
+    "edges.curb_lines": (
+        "The drawing gives one line of the kerb. The other lines are on its detail: none is assumed here."
+    ),
     "edges.footing_middle": "The footing is taken as centred under the wall, {past} past each face.",
     "edges.footing_narrow": "The footing is taken as centred under the wall, {past} inside each face.",
     "edges.footing_toe": (
@@ -24,4 +29,5 @@ MESSAGES = {
     "edges.more_bays": "stick for width; diagonals stake to stake",
     "edges.check_alike": "Corner to corner from stake to stake, {count} times: {diagonal}, both diagonals each time.",
     "edges.check_each": "Corner to corner from stake to stake, both diagonals.",
+    "edges.footing_tapers": "The footing is taken as centred under the wall, as wide all along.",
 }

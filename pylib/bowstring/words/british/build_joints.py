@@ -39,7 +39,7 @@ MESSAGES = {
     ),
     "joints.shape": "Bays are {ratio} to 1 at the most; keep under 1.5.",
     "joints.shape_never": (
-        "Bays are {ratio} to 1, over 1.5. The curve is too tight for any number of bays to cure that: ask the designer."
+        "Bays are {ratio} to 1, over 1.5. The curve is too tight for any number of bays to fix that: ask the designer."
     ),
     "joints.shape_taper": (
         "Where it is narrowest or widest bays are {ratio} to 1, over 1.5: ask the designer where joints go."
@@ -47,12 +47,19 @@ MESSAGES = {
     "joints.shape_apron": (
         "Bay {number} is {ratio} to 1, over 1.5: the apron ends too near. Move that end, or ask the designer."
     ),
+    "joints.shape_short": (
+        "Bays {first} to {last} are {ratio} to 1, over 1.5: too short for the width. {count} bays, up to {outside}, "
+        "are {then} to 1."
+    ),
+    "joints.shape_short_ask": (
+        "Bays {first} to {last} are {ratio} to 1, over 1.5: too short for the width. Ask the designer."
+    ),
     "joints.shape_wide": (
         "Bays are {ratio} to 1, over 1.5: too wide. Add a joint along the middle, or ask the designer."
     ),
-    "joints.shape_long": "Bays are {ratio} to 1, over 1.5: too long. Take more bays.",
+    "joints.shape_long": "Bays are {ratio} to 1, over 1.5: too long. Use more bays.",
     "joints.silica": (
         "*Sawing makes silica dust.* Water on the blade, and a mask that fits: RPE to the risk assessment."
     ),
-    "joints.stop_text": "Bays are {outside} outside; {most} is the usual limit. Take more bays.",
+    "joints.stop_text": "Bays are {outside} outside; {most} is the usual limit. Use more bays.",
 }

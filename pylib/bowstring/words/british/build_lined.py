@@ -17,7 +17,7 @@ MESSAGES = {
     "lined.joints_conclusion_one": "*One bay*, no joint: {longest} on its longer side, {shortest} on the other.",
     "lined.joints_long": "Bays over {most} at {thickness}",
     "lined.joints_long_plain": "Bays over {most}",
-    "lined.joints_stop": "The longest bay is {longest}; {most} is the usual limit. Take more bays.",
+    "lined.joints_stop": "The longest bay is {longest}; {most} is the usual limit. Use more bays.",
     "lined.joints_square": (
         "Snap mark to mark, straight across, square to both edges. On an arc that line points at the centre."
     ),
@@ -31,7 +31,7 @@ MESSAGES = {
     ),
     "lined.joints_miter": "At a kink the joint is on the mitre, from corner to corner.",
     "lined.joints_corner_sharp": "A mitre leaves a corner of only {corner}. Under 60° it breaks off: ask the designer.",
-    "lined.shape_long": "Bay {number} is {ratio} to 1, over 1.5: too long. Take more bays.",
+    "lined.shape_long": "Bay {number} is {ratio} to 1, over 1.5: too long. Use more bays.",
     "lined.shape_short": (
         "Bay {number} is {ratio} to 1, over 1.5: too short for its width. Make bays longer, or ask the designer."
     ),

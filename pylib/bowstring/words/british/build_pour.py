@@ -33,6 +33,7 @@ MESSAGES = {
     "pour.panel": "Each bay takes *{panel}*; {one} reaches *{reach}* of outer form.",
     "pour.panels_taper": "The bays take from *{least}* to *{most}*, as the width changes.",
     "pour.panel_bags": "Each bay takes about *{count} bags*.",
+    "pour.bags_many": "*{count} bags of {bag}*: order a wagon.",
     "pour.form_short": "The form is {height} high: the sub-base is {off} below its foot. Bank earth against it.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the sub-base.",
     "pour.bed_dug": (

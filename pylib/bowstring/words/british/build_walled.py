@@ -1,6 +1,8 @@
 """A wall and its footing, where Britain says something else."""
 
 MESSAGES = {
+    "walled.panel": "Each bay takes *{volume}*.",
+    "walled.bed": "A {base} sub-base under the footing is {volume} in place. Order more: it packs down.",
     "walled.line_again": "After the footing's pour, set the line again on it, from the pegs.",
     "walled.below_base": (
         "Top of footing *{footing}* below the top, its underside {under}; dig *{dig}*, sub-base included."

@@ -2,6 +2,7 @@
 
 MESSAGES = {
     "read.right_on": "Spot on",
+    "read.bump": "But {stake} is out of line with its neighbours: the fair curve allows {fair}. Sight along them.",
     "face_checks.far_toward": "{size} towards {other}",
     "read.way_along": "too far towards {end}",
     "read.ends_off": "A to B was set out wrong by about {shown}, or an end has moved.",

@@ -21,4 +21,5 @@ MESSAGES = {
     "numbers.picture_slab.inside": "The slab lies from your line away from the centre.",
     "numbers.picture_center": "centre",
     "numbers.lies_small.outside": "towards the centre",
+    "numbers.slope_crown": "camber {crown}",
 }

@@ -7,7 +7,7 @@ MESSAGES = {
     "boards.row_bends": "{board} bends",
     "boards.row_just": "{board} bends, but only just",
     "boards.row_both_just": "{board} bends; {other} only just",
-    "boards.row_first_just": "{board} bends; {other} just doesn't",
+    "boards.row_first_just": "{board} bends; {other} almost",
     "boards.row_clear": "{board} bends only in clear lumber",
     "boards.row_selected": "{board} bends only in picked strips",
     "boards.row_other": "{board} won't bend; {other} does",
@@ -31,7 +31,7 @@ MESSAGES = {
     "boards.so_does": "So does {other}.",
     "boards.so_does_just": "So does {other}, but only just: try one first.",
     "boards.but_not": "{other} does not.",
-    "boards.but_not_just": "{other} just doesn't.",
+    "boards.but_not_just": "{other} almost does.",
     "boards.only_clear": "{board} bends only in clear lumber.",
     "boards.only_selected": "{board} bends only in picked strips with both ends held.",
     "boards.nothing": "Nothing on this list bends to both edges.",
@@ -101,7 +101,7 @@ MESSAGES = {
     "boards.ends_head": "At the ends",
     "boards.runs_flat": "If a board stops at A or B, its last {gap} runs flat, off the curve by up to {miss}.",
     "boards.carry_past": "Carry the board {past} past A and B and fix it along the straight.",
-    "boards.no_overrun": "Your boards stop at A and B. Carry them {past} past, along the straight, to cure that.",
+    "boards.no_overrun": "Your boards stop at A and B. Carry them {past} past, along the straight, to fix that.",
     "boards.splice": (
         "Splice: butt the ends, screw a piece {length} long ({board}) on the back, a stake each side of it."
     ),

@@ -46,7 +46,7 @@ MESSAGES = {
     "fill.bows": "Sprung, {length} of board bows {bow} on the curve.",
     "fill.straight_form": "straight, A to B",
     "fill.carry_past": "Carry the curved board {past} past A and B, straight on. Butt the straight form in between.",
-    "fill.no_overrun": "Your boards stop at A and B. Carry the curved one {past} past them, straight on, to cure that.",
+    "fill.no_overrun": "Your boards stop at A and B. Carry the curved one {past} past them, straight on, to fix that.",
     "fill.first_past": "Clamp one end to the stake past A and screw it.",
     "fill.screw_all": "Screw every stake of all forms: the screws hold the grade.",
     "fill.double": "Two screws where the board pulls off: at the first stake in from each end.",
@@ -72,10 +72,10 @@ MESSAGES = {
     "fill.joints": "{columns} panels along A to B by {rows} out from it,\n{panel} by {across}",
     "fill.joints_one_row": "{columns} panels along A to B,\n{panel} by {across}",
     "fill.joints_none": "One panel, no joint:\n{wide} along A to B, {deep} out from it",
-    "fill.stop_long": "Panels are {longest} on a side; {most} is the usual limit. Take more panels.",
+    "fill.stop_long": "Panels are {longest} on a side; {most} is the usual limit. Use more panels.",
     "fill.most_every": "No side of a panel is over {most}, as you said.",
     "fill.most_every_straight": "No straight side of a panel is over {most}, as you said.",
-    "fill.curved_side": "The longest curved side is {curved}: ask, or take more panels.",
+    "fill.curved_side": "The longest curved side is {curved}: ask, or use more panels.",
     "fill.shape_cut": "Panels that the curve cuts aren't counted in that.",
     "fill.taped": (
         "Tape along the string and the curve from A, on the *concrete face*. "

@@ -68,7 +68,7 @@ MESSAGES = {
     "joints.deep_open": "Cut at least a quarter of the thickness deep.",
     "joints.shape": "Panels are {ratio} to 1 at the most; keep under 1.5.",
     "joints.shape_never": (
-        "Panels are {ratio} to 1, over 1.5. The curve is too tight for any number of panels to cure that: ask the "
+        "Panels are {ratio} to 1, over 1.5. The curve is too tight for any number of panels to fix that: ask the "
         "designer."
     ),
     "joints.shape_taper": (
@@ -87,11 +87,11 @@ MESSAGES = {
     "joints.shape_wide": (
         "Panels are {ratio} to 1, over 1.5: too wide. Add a joint along the middle, or ask the designer."
     ),
-    "joints.shape_long": "Panels are {ratio} to 1, over 1.5: too long. Take more panels.",
+    "joints.shape_long": "Panels are {ratio} to 1, over 1.5: too long. Use more panels.",
     "joints.isolation": (
         "*{gap} isolation joint* only against a building, a drive or an old slab, or where the spec says."
     ),
     "joints.silica": "*Sawing makes silica dust.* Water on the blade, respirator where the rule requires one.",
-    "joints.stop_text": "Panels are {outside} outside; {most} is the usual limit. Take more panels.",
+    "joints.stop_text": "Panels are {outside} outside; {most} is the usual limit. Use more panels.",
     "joints.stop_many": "Joints are marked from one end here, {most} at the most.",
 }

@@ -100,7 +100,7 @@ MESSAGES = {
     "lined.joints_long": "Panels over {most} at {thickness}",
     "lined.joints_long_plain": "Panels over {most}",
     "lined.joints_long_more": "the longest is {longest}: add a joint",
-    "lined.joints_stop": "The longest panel is {longest}; {most} is the usual limit. Take more panels.",
+    "lined.joints_stop": "The longest panel is {longest}; {most} is the usual limit. Use more panels.",
     "lined.left_form": "left form, from the start",
     "lined.right_form": "right form, from the start",
     "lined.there": "what is there",
@@ -116,7 +116,7 @@ MESSAGES = {
     "lined.joints_miter": "At a kink the joint is on the miter, from corner to corner.",
     "lined.joints_corner_sharp": "A miter leaves a corner of only {corner}. Under 60° it breaks off: ask the designer.",
     "lined.joints_meet": "There is a joint wherever two pieces meet.",
-    "lined.shape_long": "Panel {number} is {ratio} to 1, over 1.5: too long. Take more panels.",
+    "lined.shape_long": "Panel {number} is {ratio} to 1, over 1.5: too long. Use more panels.",
     "lined.shape_short": (
         "Panel {number} is {ratio} to 1, over 1.5: too short for its width. Make panels longer, or ask the designer."
     ),

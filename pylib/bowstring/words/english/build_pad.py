@@ -78,10 +78,10 @@ MESSAGES = {
     "pad.long_point": "The long point is on the concrete, at A and at B; the back is {shorter} shorter.",
     "pad.cut_long": "Side forms are measured to the long point.",
     "pad.no_overrun_tangent": (
-        "Your boards stop at A and B. Carry the curved one {past} past them, down the sides, to cure that."
+        "Your boards stop at A and B. Carry the curved one {past} past them, down the sides, to fix that."
     ),
     "pad.no_overrun_corner": (
-        "Your boards stop at A and B. Carry the curved one {past} past them, straight on, to cure that."
+        "Your boards stop at A and B. Carry the curved one {past} past them, straight on, to fix that."
     ),
     "pad.no_room": "The curved board stops at A and B: the dig has no room for it past them.",
     "pad.stakes_sides": "Side forms: every {gap}, {gaps} even spaces on each.",

@@ -74,7 +74,7 @@ MESSAGES = {
     "forms.outer_set": "outer as set",
     "forms.inner_set": "inner as set",
     "forms.sign_footing_width": "Footing width",
-    "forms.sign_footing_depth": "Footing depth",
+    "forms.sign_footing_depth": "Footing thickness",
     "forms.sign_thick": "Wall thickness at A, middle, B",
     "forms.sign_high": "Wall height",
     "forms.sign_sleeves": "Sleeves, dowels, steel",

@@ -20,7 +20,7 @@ MESSAGES = {
     "lined.gaps": "{gaps} x {gap}",
     "lined.runs_flat": "A board that stops on the tightest arc runs flat for its last {gap}, off by up to {miss}.",
     "lined.carry_past": "Carry the boards {past} past both ends of the line and fix them straight.",
-    "lined.no_overrun": "Your boards stop at both ends of the line. Carry them {past} past, straight, to cure that.",
+    "lined.no_overrun": "Your boards stop at both ends of the line. Carry them {past} past, straight, to fix that.",
     "lined.pulls_off": "On the outside of a bend the board pulls off its stakes: put two screws there.",
     "lined.try_selected": "Picked strips, straight and knot-free, take it with both ends held.",
     "lined.kerfs": "Or kerf the {board} ({edge}): {count} cuts {depth} deep, {apart} apart.",

@@ -49,7 +49,7 @@ MESSAGES = {
     ),
     "advice.miss_far": (
         "19 de 20 veces su peor ~estaca~ no se pasa de {miss}. Aquí ningún método se acerca a su ~tolerancia~ de "
-        "{tolerance}: pida al diseñador o al topógrafo otros puntos de control."
+        "{tolerance}: pida al proyectista o al topógrafo otros puntos de control."
     ),
     "advice.miss_misses": "19 de 20 veces su peor ~estaca~ no se pasa de {miss}; se permite {tolerance}.",
     "advice.fair_holds": (
@@ -71,15 +71,15 @@ MESSAGES = {
     "advice.truest_hold": "es el que cumple los dos límites, lugar y curva pareja",
     "advice.instead": "Más rápido, pero aquí no se puede: {method}. {why}",
     "advice.none": (
-        "Ningún método sirve en este terreno, y un solo cambio no lo arregla. Pida al diseñador o al topógrafo "
-        "otros puntos de control."
+        "Ningún método sirve en este terreno, y un solo cambio no lo arregla. Pida al proyectista o al topógrafo otros "
+        "puntos de control."
     ),
     "advice.none_but": (
-        "Tal como está, ningún método sirve. Lo arregla cualquiera de estos cambios: {changes}.{alone} Si no, "
-        "pida al diseñador o al topógrafo otros puntos de control."
+        "Tal como está, ningún método sirve. Lo arregla cualquiera de estos cambios: {changes}.{alone} Si no, pida al "
+        "proyectista o al topógrafo otros puntos de control."
     ),
     "advice.none_string": (
-        "{why} En su lugar: {string}.{others} Si no, pida al diseñador o al topógrafo otros puntos de control."
+        "{why} En su lugar: {string}.{others} Si no, pida al proyectista o al topógrafo otros puntos de control."
     ),
     "advice.others": "O bien: {changes}.",
     "advice.none_alone": (
@@ -87,8 +87,8 @@ MESSAGES = {
         "a {size} de la curva."
     ),
     "advice.none_service": (
-        "Ningún método sirve en este terreno. Lo que estorba puede ser una línea de servicio: {what}. No la "
-        "mueva. Pida al diseñador o al topógrafo otros puntos de control."
+        "Ningún método sirve en este terreno. Lo que estorba puede ser una línea de servicio: {what}. No la mueva. "
+        "Pida al proyectista o al topógrafo otros puntos de control."
     ),
     "advice.or": "; o ",
     "advice.change_tape": "una ~cinta~ de {size}, para este método: {method}",

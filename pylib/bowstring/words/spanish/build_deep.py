@@ -24,17 +24,17 @@ MESSAGES = {
     "deep.begins": "empieza el tramo grueso",
     "deep.ends": "termina el tramo grueso",
     "deep.joints_stand": (
-        "*Las ~juntas~ {first} y {last} van en los extremos del tramo grueso:* de aislamiento, de {gap} de "
-        "ancho, si las especificaciones no dicen otra cosa."
+        "*Las ~juntas~ {first} y {last} van en los extremos del tramo grueso:* de aislamiento, de {gap} de ancho, "
+        "salvo que se especifique otra cosa."
     ),
     "deep.joint_stands": (
-        "*La ~junta~ {joint} va en el extremo del tramo grueso:* de aislamiento, de {gap} de ancho, si las "
-        "especificaciones no dicen otra cosa."
+        "*La ~junta~ {joint} va en el extremo del tramo grueso:* de aislamiento, de {gap} de ancho, salvo que se "
+        "especifique otra cosa."
     ),
     "deep.joints_short": "*~Juntas~ {joints} (tramo grueso):* aislamiento, {gap}; dentro, {depth} de hondo.",
     "deep.joint_none": (
-        "*Falta ~junta~ en {where}, donde termina el tramo grueso:* agregue una de aislamiento, de {gap}, si "
-        "las especificaciones no dicen otra cosa."
+        "*Falta ~junta~ en {where}, donde termina el tramo grueso:* agregue una de aislamiento, de {gap}, salvo que se "
+        "especifique otra cosa."
     ),
     "deep.end_arc": "{outside} por fuera, {inside} por dentro",
     "deep.end_line": "{at}: ~forma~ izquierda {left}, derecha {right}",
@@ -45,15 +45,15 @@ MESSAGES = {
     "deep.measured_title": "Las profundidades medidas",
     "deep.by_depths": "por {count} profundidades medidas, promedio {mean}",
     "deep.one": "hay una sola profundidad: hacen falta dos",
-    "deep.crown": "El bombeo queda sobre el ~hilo~ entre las ~formas~: mida desde la regla con bombeo.",
+    "deep.crown": "El bombeo va arriba del ~hilo~ entre ~formas~: mida desde la regla con bombeo.",
     "deep.two_needed": "Hay una sola profundidad. Hacen falta {least}: el pedido va por el ~plano~.",
-    "deep.drawn_yards": "Con el espesor del ~plano~ solo se pedirían {order} yardas.",
-    "deep.drawn_metres": "Con el espesor del ~plano~ solo se pedirían {order} m³.",
-    "deep.drawn_bags": "Con el espesor del ~plano~ solo serían {order} bultos.",
+    "deep.drawn_yards": "Solo con el espesor del ~plano~ se pedirían {order} yardas.",
+    "deep.drawn_metres": "Solo con el espesor del ~plano~ se pedirían {order} m³.",
+    "deep.drawn_bags": "Solo con el espesor del ~plano~ serían {order} bultos.",
     "deep.ends_taken": (
         "Entre dos profundidades cambia parejo, por área. Antes de la primera y después de la última queda igual."
     ),
-    "deep.edges_taken": "Los bordes gruesos se toman tan desviados como la base de al lado.",
+    "deep.edges_taken": "Al borde grueso se le supone el mismo error que a la base de al lado.",
     "deep.mean_before": "Antes del tramo grueso: {mean} en promedio, de {count} medidas.",
     "deep.mean_apron": "En el tramo grueso: {mean} en promedio, de {count} medidas.",
     "deep.mean_after": "Después del tramo grueso: {mean} en promedio, de {count} medidas.",

@@ -48,7 +48,7 @@ MESSAGES = {
     "edges.note_edge": "~concreto~, {what}",
     "edges.note_both": "{first}, {other}",
     "edges.note_drawn": "la línea del ~plano~",
-    "edges.note_drawn.back": "la línea del ~plano~: espalda de la ~guarnición~",
+    "edges.note_drawn.back": "la línea del ~plano~: atrás de la ~guarnición~",
     "edges.note_drawn.flow line": "la línea del ~plano~: ~línea de flujo~",
     "edges.note_drawn.lip": "la línea del ~plano~: ~labio~",
     "edges.note_marks": "{first} a {last}",
@@ -111,7 +111,7 @@ MESSAGES = {
     ),
     "edges.from_stakes": "Directo desde sus ~estacas~: al borde exterior {outer}, al interior {inner}.",
     "edges.got": "Una ~estaca~ fuera del ~arco~ se lleva el otro borde: ahí mida desde la ~tabla~.",
-    "edges.slip": "Con la punta {slip} fuera de escuadra, al concreto le falta de ancho menos de {narrow}.",
+    "edges.slip": "Con la punta {slip} fuera de escuadra, al ~concreto~ le falta de ancho menos de {narrow}.",
     "edges.ends_head": "{edge}: sus extremos, sin usar el ~centro~",
     "edges.end_in": "{mark}: {width} desde {near}, hacia el ~centro~, y {diagonal} desde {far}.",
     "edges.end_out": "{mark}: {width} desde {near}, alejándose del ~centro~, y {diagonal} desde {far}.",
@@ -158,35 +158,35 @@ MESSAGES = {
     "edges.footing_middle": "La zapata se toma centrada bajo el muro, {past} más allá de cada cara.",
     "edges.footing_narrow": "La zapata se toma centrada bajo el muro, {past} adentro de cada cara.",
     "edges.footing_toe": (
-        "Qué borde es la punta depende de qué lado está la tierra. Vea el ~plano~; si no va centrada, cambian los dos."
+        "Cuál borde es la punta depende de qué lado esté la tierra. Vea el ~plano~; si no va centrada, cambian los dos."
     ),
     "edges.footing_tapers": "La zapata se toma centrada bajo el muro, del mismo ancho en todo.",
     "edges.overdig_taken": "La excavación pasa {size} de cada borde, si no se dice otra cosa.",
-    "edges.in_the_concrete": "En el concreto queda: {what}.",
+    "edges.in_the_concrete": "En el ~concreto~ queda: {what}.",
     "edges.in_the_wall": "En el muro queda: {what}.",
     "edges.in_the_dig": "En la excavación queda: {what}.",
     "edges.dig_thing": (
         "En la excavación queda: {what}. Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
     ),
     "edges.dig_thing_outside": (
-        "En la excavación queda en {at}: {what}, {deep} adentro de su línea exterior. "
-        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+        "En {at} queda en la excavación: {what}, {deep} adentro de su línea exterior. Ahí no llegue con la excavación. "
+        "Pregunte antes de cortar raíces o moverlo."
     ),
     "edges.dig_thing_inside": (
-        "En la excavación queda en {at}: {what}, {deep} adentro de su línea interior. "
-        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+        "En {at} queda en la excavación: {what}, {deep} adentro de su línea interior. Ahí no llegue con la excavación. "
+        "Pregunte antes de cortar raíces o moverlo."
     ),
     "edges.dig_thing_left": (
-        "En la excavación queda en {at}: {what}, {deep} adentro de su línea izquierda. "
-        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+        "En {at} queda en la excavación: {what}, {deep} adentro de su línea izquierda. Ahí no llegue con la "
+        "excavación. Pregunte antes de cortar raíces o moverlo."
     ),
     "edges.dig_thing_right": (
-        "En la excavación queda en {at}: {what}, {deep} adentro de su línea derecha. "
-        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+        "En {at} queda en la excavación: {what}, {deep} adentro de su línea derecha. Ahí no llegue con la excavación. "
+        "Pregunte antes de cortar raíces o moverlo."
     ),
     "edges.dig_thing_end": (
-        "En la excavación queda, más allá de {end}: {what}, {deep} adentro de su línea. "
-        "Ahí no llegue con la excavación. Pregunte antes de cortar raíces o moverlo."
+        "Más allá de {end} queda en la excavación: {what}, {deep} adentro de su línea. Ahí no llegue con la "
+        "excavación. Pregunte antes de cortar raíces o moverlo."
     ),
     "edges.stands": "{mark} cae en {what}. Pregunte antes de excavar.",
 }

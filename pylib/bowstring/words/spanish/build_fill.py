@@ -37,15 +37,15 @@ MESSAGES = {
     "fill.sharp": "En A y B termina en puntas de {corner}. Con menos de 60° se quiebran: pregunte al proyectista.",
     "fill.width_unused": "El ancho y el lado no se usan: esta losa llena la curva.",
     "fill.bends": "La {board} se dobla a la curva.",
-    "fill.bends_just": "La {board} apenas se dobla a la curva: pruebe una primero.",
+    "fill.bends_just": "La {board} se dobla a la curva, pero apenas: pruebe una primero.",
     "fill.nothing": "Nada de esta lista se dobla a la curva.",
     "fill.own_not": "La {board} no se dobla a la curva.",
     "fill.straight_alone": "Las ~formas~ rectas son de {board}: su lista de cortes y sus ~estacas~ van abajo.",
     "fill.one_curve": "Se dobla una ~forma~, R {radius}; lo demás es recto.",
     "fill.bows": "En la curva, {length} de ~tabla~ se arquean {bow}.",
     "fill.straight_form": "recta, de A a B",
-    "fill.carry_past": "Pase la ~tabla~ curva {past} más allá de A y B, derecho. La ~forma~ recta va a tope en medio.",
-    "fill.no_overrun": "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, derecho, para corregirlo.",
+    "fill.carry_past": "Pase la ~tabla~ curva {past} más allá de A y B, recto. La ~forma~ recta va a tope en medio.",
+    "fill.no_overrun": "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, recto, para corregirlo.",
     "fill.first_past": "Prense una punta en la ~estaca~ que va pasando A y atorníllela.",
     "fill.screw_all": "Atornille cada ~estaca~ de todas las ~formas~: los tornillos guardan la altura.",
     "fill.double": "Dos tornillos donde se despega: en la segunda ~estaca~ desde cada punta.",
@@ -73,7 +73,7 @@ MESSAGES = {
     "fill.stop_long": "Los paneles miden {longest} de lado; lo usual es {most} cuando mucho. Ponga más paneles.",
     "fill.most_every": "Ningún lado de un panel pasa de {most}, como usted dijo.",
     "fill.most_every_straight": "Ningún lado recto de un panel pasa de {most}, como usted dijo.",
-    "fill.curved_side": "El lado curvo más largo mide {curved}: pregunte, o tome más paneles.",
+    "fill.curved_side": "El lado curvo más largo mide {curved}: pregunte, o ponga más paneles.",
     "fill.shape_cut": "Ahí no se cuentan los paneles que la curva corta.",
     "fill.taped": (
         "Mida por el ~hilo~ y por la curva desde A, en la *~cara del concreto~*. Por atrás, la ~tabla~ curva mide "
@@ -92,7 +92,7 @@ MESSAGES = {
     "fill.square": (
         "Márquelas rectas, ~a escuadra~ con el ~hilo~ de A a B o paralelas a él. Ninguna esquina de menos de 60°."
     ),
-    "fill.leg": "Donde una ~junta~ llegue a la curva con menos de 60°, gire sus últimos {leg} ~a escuadra~ con ella.",
+    "fill.leg": "Si una ~junta~ llega a la curva con menos de 60°, gire sus últimos {leg} ~a escuadra~ con la curva.",
     "fill.shape": (
         "Los paneles son de {ratio} a 1, más de 1.5: hay poco fondo. Pregunte al proyectista por las ~juntas~."
     ),
@@ -114,7 +114,7 @@ MESSAGES = {
     "fill.water_string_end": "El agua corre al borde recto del lado de {end}: {slope}, a {angle} del ~hilo~.",
     "fill.cross_taken": "Se supone {slope} desde el ~hilo~, porque no se dio: deja margen bajo 1:48.",
     "fill.plane": "Un solo plano: {along} de A a B, {away} ~a escuadra~, {greatest} en lo más empinado.",
-    "fill.string_top": "El canto de la ~forma~ recta va derecho del canto de A al de B: tienda un ~hilo~.",
+    "fill.string_top": "El canto de la ~forma~ recta va recto del canto de A al de B: tienda un ~hilo~.",
     "fill.slope_follows": "La ~pendiente~ sale de las dos alturas: {slope} de A a B.",
     "fill.clash_crown_head": "¿Bombeo en una curva llena?",
     "fill.clash_crown_text": "Se da un bombeo. Aquí una losa que llena su curva es un solo plano.",

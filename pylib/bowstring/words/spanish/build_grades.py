@@ -182,7 +182,7 @@ MESSAGES = {
     "grades.no_base": "No se dio base: corte y relleno son hasta abajo de la losa.",
     "grades.to_base": "Corte y relleno son hasta abajo de la base.",
     "grades.no_such_stake": "El terreno está medido en {stakes}, y ninguna ~estaca~ se llama así.",
-    "grades.ground_hand": "El terreno se dio a la izquierda o derecha, pero no hacia dónde da vuelta la curva: dígalo.",
+    "grades.ground_hand": "El terreno se dio a la izquierda o derecha, pero no hacia dónde dobla la curva: dígalo.",
     "grades.ground_far": "El terreno está lejos de las alturas. ¿Se midió todo desde el mismo banco de nivel?",
     "grades.instrument_low": "El aparato está más bajo que el canto en {stake}: ahí no se puede leer el estadal.",
     "grades.instrument_far": "El estadal marcaría más de lo que mide. ¿Se midió todo desde el mismo banco de nivel?",

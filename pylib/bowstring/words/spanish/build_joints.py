@@ -58,17 +58,16 @@ MESSAGES = {
     "joints.offer_over": "{outside} por fuera, más de sus {most}",
     "joints.cut": "Córtelas",
     "joints.square": (
-        "De marca a marca, derecho: esa línea apunta al ~centro~. Queda ~a escuadra~ con los dos bordes, así que "
-        "ninguna esquina es filosa."
+        "De marca a marca, recto: esa línea apunta al ~centro~. Queda ~a escuadra~ con los dos bordes, así que ninguna "
+        "esquina es filosa."
     ),
     "joints.corners": (
-        "De marca a marca, derecho: esa línea apunta al ~centro~. El ancho cambia y las esquinas no quedan ~a "
-        "escuadra~: {corner} o más. Con menos de 60° se quiebran."
+        "De marca a marca, recto: esa línea apunta al ~centro~. El ancho cambia y las esquinas no quedan ~a escuadra~: "
+        "{corner} o más. Con menos de 60° se quiebran."
     ),
     "joints.corners_sharp": (
-        "De marca a marca, derecho: esa línea apunta al ~centro~. "
-        "El ancho cambia tan rápido que una esquina queda en {corner}. "
-        "Con menos de 60° se quiebra: pregunte al proyectista."
+        "De marca a marca, recto: esa línea apunta al ~centro~. El ancho cambia tan rápido que una esquina queda en "
+        "{corner}. Con menos de 60° se quiebra: pregunte al proyectista."
     ),
     "joints.deep": "Corte *{depth} de hondo* cuando menos, un cuarto de {thickness}.",
     "joints.deep_short": "Corte *{depth} de hondo* cuando menos.",

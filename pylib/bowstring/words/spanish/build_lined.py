@@ -28,16 +28,16 @@ MESSAGES = {
     "lined.off_left": "{size} a la izquierda",
     "lined.off_right": "{size} a la derecha",
     "lined.straight_on": (
-        "*{straight}:* el PI del {arc} está {tangent} derecho más allá de su A. Del PI, por su B, sigue la recta."
+        "*{straight}:* el PI del {arc} está {tangent} recto más allá de su A. Del PI, por su B, sigue la recta."
     ),
-    "lined.ends_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} adelante, derecho.",
+    "lined.ends_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} justo adelante.",
     "lined.ends_left": (
         "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} adelante y {off} a su IZQUIERDA."
     ),
     "lined.ends_right": (
         "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} adelante y {off} a su DERECHA."
     ),
-    "lined.ends_back_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} atrás, derecho.",
+    "lined.ends_back_on": "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} justo atrás.",
     "lined.ends_back_left": (
         "Desde el inicio, viendo a lo largo {first}, la línea termina {ahead} atrás y {off} a su IZQUIERDA."
     ),
@@ -69,19 +69,19 @@ MESSAGES = {
     "lined.pair_both": "{left} a la IZQUIERDA y {right} a la DERECHA",
     "lined.tape_square": "Mida ~a nivel~ y ~a escuadra~ con la línea. En un ~arco~, hacia el ~centro~ o alejándose.",
     "lined.miter": (
-        "Donde empieza {piece}, las dos ~formas~ se juntan a inglete. La {outer} pasa {on} de la escuadra del "
-        "quiebre, por los dos lados. La {inner} se queda corta: {before} antes, {after} después."
+        "Donde empieza {piece}, las dos ~formas~ se juntan a inglete. La {outer} pasa {on} de la escuadra del quiebre, "
+        "en los dos tramos. La {inner} se queda corta: {before} antes, {after} después."
     ),
     "lined.miter_run": (
-        "Donde empieza {piece}, la ~forma~ {outer} pasa {on} de la escuadra del quiebre, por los dos lados, hasta su "
-        "inglete. La {inner} da vuelta en la esquina de la línea."
+        "Donde empieza {piece}, la ~forma~ {outer} pasa {on} de la escuadra del quiebre, en los dos tramos, hasta su "
+        "inglete. La {inner} dobla en la esquina de la línea."
     ),
     "lined.miter_cut": (
         "Donde empieza {piece}, la ~forma~ {inner} no llega a la escuadra del quiebre: {before} antes, {after} "
-        "después. La {outer} da vuelta en la esquina de la línea."
+        "después. La {outer} dobla en la esquina de la línea."
     ),
     "lined.miter_how": (
-        "En un quiebre no use la vara: tienda ~hilo~ por los bordes de ambos tramos hasta que se crucen."
+        "En un quiebre no use la vara: tienda ~hilos~ por los bordes de ambos tramos hasta que se crucen."
     ),
     "lined.swing": ("{piece}: el borde interior es cerrado. Si alcanza su ~centro~, trácelo desde ahí con {radius}."),
     "lined.dig_all": "{piece}: por dentro la excavación llega al ~centro~. Excave todo.",

@@ -3,7 +3,7 @@
 # From memory, all of it.
 
 MESSAGES = {
-    "pad.no_fill.wrong": "Los lados rectos salen de una curva que la losa llena, y esta losa es una franja.",
+    "pad.no_fill.wrong": "Los lados rectos salen atrás de una curva que la losa llena, y esta losa es una franja.",
     "pad.no_fill.remedy": "Diga que la losa es todo lo de adentro de la curva, o quite los lados rectos.",
     "pad.no_length.wrong": "Dos puntas redondas llevan lados rectos en medio.",
     "pad.no_length.remedy": "Dé el largo de los lados, de A a la otra curva.",
@@ -27,14 +27,14 @@ MESSAGES = {
     "pad.across": "de A-2 a B-2",
     "pad.off_other_curve": "en A-2 y B-2",
     "pad.corners": "De aquí en adelante, A y B son las esquinas del ~concreto~, no sus ~estacas~.",
-    "pad.tangent": "En A y B la curva sigue derecho por los lados: tangente, sin esquina.",
+    "pad.tangent": "En A y B la curva sigue recta por los lados: ~tangente~, sin esquina.",
     "pad.corner": "En A y B la curva llega a los lados con {corner}, por dentro de la losa.",
     "pad.square": (
         "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, {shape}: {along} por el ~hilo~, {out} hacia atrás, "
         "{long_side} en diagonal."
     ),
-    "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una escuadra de carpintero.",
-    "pad.pull": "Jale {sides} hacia atrás desde cada una: la esquina A-2 queda derecho detrás de A; la B-2, de B.",
+    "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una ~escuadra de carpintero~.",
+    "pad.pull": "Mida {sides} hacia atrás desde cada una: la esquina A-2 queda justo detrás de A; la B-2, de B.",
     "pad.stand_straight": (
         "Las ~estacas~ de ~forma~ de los lados y de atrás van a {size} del borde: ahí entra la {board}."
     ),
@@ -59,7 +59,7 @@ MESSAGES = {
     ),
     "pad.short_building": "El agua corre al edificio",
     "pad.more_building": "atrás queda bajo, {slope}: pregunte",
-    "pad.water_building": "El agua corre al edificio. Déle ~pendiente~ hacia afuera, o pregunte al proyectista.",
+    "pad.water_building": "El agua corre al edificio. Dele ~pendiente~ hacia afuera, o pregunte al proyectista.",
     "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
     "pad.set_other": (
         "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Da vuelta al lado contrario."
@@ -83,15 +83,15 @@ MESSAGES = {
         "Pase la ~tabla~ curva {past} más allá de A y B, por los lados. Las ~formas~ de los lados van a tope en sus "
         "puntas."
     ),
-    "pad.carry_corner": ("Pase la ~tabla~ curva {past} más allá de A y B, derecho: así queda dentro de la excavación."),
+    "pad.carry_corner": "Pase la ~tabla~ curva {past} más allá de A y B, recto: así queda dentro de la excavación.",
     "pad.bevel": ("Las ~formas~ de los lados van a tope en su cara: córtelas en bisel, {angle} fuera de escuadra."),
-    "pad.long_point": "La punta larga va en el ~concreto~, en A y en B; por atrás mide {shorter} menos.",
+    "pad.long_point": "La punta larga va al ~concreto~, en A y en B; por atrás mide {shorter} menos.",
     "pad.cut_long": "Las ~formas~ de los lados se miden a la punta larga.",
     "pad.no_overrun_tangent": (
         "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, por los lados, para corregirlo."
     ),
     "pad.no_overrun_corner": (
-        "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, derecho, para corregirlo."
+        "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, recto, para corregirlo."
     ),
     "pad.no_room": "La ~tabla~ curva acaba en A y B: la excavación no deja lugar para pasarla.",
     "pad.stakes_sides": "~Formas~ de los lados: cada {gap}, {gaps} espacios iguales en cada una.",
@@ -115,12 +115,12 @@ MESSAGES = {
     "pad.joints_one_column": "{rows} paneles, uno tras otro,\n{panel} por {across}",
     "pad.joints_none": "Un panel, sin ~juntas~:\n{wide} de ancho, {deep} de largo total",
     "pad.taped_both": (
-        "Mida desde el lado de A por el ~hilo~ y las dos curvas, y por los lados, en la *~cara del concreto~*. Por "
-        "atrás, la ~tabla~ curva mide {longer} más."
+        "Mida en la *~cara del concreto~*, desde el lado de A: por el ~hilo~, las dos curvas y los lados. Por atrás, "
+        "la ~tabla~ curva mide {longer} más."
     ),
     "pad.taped": (
-        "Mida desde el lado de A por el ~hilo~, el borde de atrás y la curva, y por los lados, en la "
-        "*~cara del concreto~*. Por atrás, la ~tabla~ curva mide {longer} más."
+        "Mida en la *~cara del concreto~*, desde el lado de A: por el ~hilo~, el borde de atrás, la curva y los lados. "
+        "Por atrás, la ~tabla~ curva mide {longer} más."
     ),
     "pad.joint_building": (
         "*~Junta~ de aislamiento de {gap}* en el edificio, de A-2 a B-2, a todo el espesor del ~concreto~. En otra "
@@ -139,11 +139,11 @@ MESSAGES = {
     "pad.water_other": "El agua corre hacia la otra curva, ~a escuadra~ con A-B.",
     "pad.water_other_end": "El agua corre a la otra curva del lado de {end}: {slope}, a {angle} del ~hilo~.",
     "pad.total_fall": "Caída total en la losa: {fall}.",
-    "pad.string_top": "El canto de las ~formas~ rectas va derecho de esquina a esquina: tienda un ~hilo~.",
-    "pad.names_one": "A-2 y B-2 son las esquinas de atrás, derecho detrás de A y B.",
-    "pad.names_both": "Un nombre con -2 es de la otra curva: esa ~estaca~ queda derecho detrás de la primera.",
-    "pad.paper_one": "Losa de {chord} x {deep}, redonda en una punta; lados {sides} atrás de A y B.",
-    "pad.paper_both": "Losa de {chord} x {deep}, redonda en las dos puntas; lados {sides}.",
+    "pad.string_top": "El canto de las ~formas~ rectas va recto de esquina a esquina: tienda un ~hilo~.",
+    "pad.names_one": "A-2 y B-2 son las esquinas de atrás, justo detrás de A y B.",
+    "pad.names_both": "Un nombre con -2 es de la otra curva: esa ~estaca~ queda justo detrás de la primera.",
+    "pad.paper_one": "Losa de {chord} x {deep}, redonda en una punta; lados de {sides} atrás de A y B.",
+    "pad.paper_both": "Losa de {chord} x {deep}, redonda en las dos puntas; lados de {sides}.",
     "pad.sign_tops": "Cantos en A-2; B-2",
     "pad.far_tops": "{first}; {last}",
     "pad.sign_strip": "Tira de aislamiento, A-2 a B-2",

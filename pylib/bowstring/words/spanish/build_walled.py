@@ -33,7 +33,7 @@ MESSAGES = {
     "walled.why_wall": "Muro *{net}* sin desperdicio, {with_waste} con {waste}.",
     "walled.footing_first": "Primero la zapata: {told}",
     "walled.wall_then": "Luego el muro: {told}",
-    "walled.lift": "{height} de alto del muro lleva *{volume}*. Sube por capas, parejo a todo lo largo.",
+    "walled.lift": "{height} de alto del muro lleva *{volume}*. Súbalo por capas, parejo a todo lo largo.",
     "walled.call_half": ("Medio camión vaciado: *{plan}* de alto, parejo. Llame a la planta si va abajo de *{call}*."),
     "walled.call_last": (
         "Medio camión {number} vaciado: *{plan}* de alto, parejo. Llame a la planta si va abajo de *{call}*."
@@ -49,15 +49,15 @@ MESSAGES = {
     "walled.level_how": "La misma altura en cada ~estaca~, en las dos caras.",
     "walled.joints": "~Juntas~ según el ~plano~",
     # what is under it
-    "walled.below": "Arriba de la zapata: *{footing}* abajo del canto; excave *{dig}* abajo del canto.",
+    "walled.below": "Zapata por arriba: *{footing}* abajo del canto; excave *{dig}* abajo del canto.",
     "walled.below_base": (
-        "Arriba de la zapata: *{footing}* abajo del canto; abajo de la zapata: {under}; excave *{dig}*, con la base."
+        "Zapata por arriba: *{footing}* abajo del canto; fondo de la zapata: {under}; excave *{dig}*, con la base."
     ),
-    "walled.below_bottom": "Abajo del muro: *{height}* abajo del canto.",
+    "walled.below_bottom": "Pie del muro: *{height}* abajo del canto.",
     "walled.of_top": "canto {at}",
-    "walled.of_wall": "abajo del muro {at}",
-    "walled.of_footing": "arriba de la zapata {at}",
-    "walled.of_under": "abajo de la zapata {at}",
+    "walled.of_wall": "pie del muro {at}",
+    "walled.of_footing": "zapata por arriba {at}",
+    "walled.of_under": "fondo de la zapata {at}",
     "walled.of_dig": "fondo de la excavación {at}",
     "walled.levels_all": "Elevaciones, {unit}: {told}.",
     "walled.levels_A": "Elevaciones en A, {unit}: {told}.",
@@ -65,29 +65,29 @@ MESSAGES = {
     "walled.rods_A": "El estadal en A marca: {told}.",
     "walled.read": "{feet} ({marks})",
     "walled.runs_with_top": (
-        "Se toma que la zapata corre con el canto, el muro igual de alto en todo lo largo. Si va ~a nivel~ o "
+        "Se toma que la zapata corre con el canto, el muro igual de alto a todo lo largo. Si va ~a nivel~ o "
         "escalonada, excave según el ~plano~."
     ),
-    "walled.to_base": "Corte y relleno son hasta abajo de la base, bajo la zapata.",
+    "walled.to_base": "Corte y relleno son hasta el fondo de la base, bajo la zapata.",
     "walled.ground": "Terreno medido, {unit}: {told}.",
     "walled.ground_outside": "{stake} exterior {level}",
     "walled.ground_inside": "{stake} interior {level}",
     "walled.near_cut": (
         "Sus ~estacas~ quedan a {gap} de una excavación de {deep} de hondo. Lo usual: tan lejos como es de honda."
     ),
-    "walled.no_base": "No se dio base: corte y relleno son hasta abajo de la zapata.",
+    "walled.no_base": "No se dio base: corte y relleno son hasta el fondo de la zapata.",
     "walled.needs_height": "Falta el alto del muro, para su zapata y su excavación.",
-    "walled.needs_footing": "Falta el tamaño de la zapata: corte y relleno son hasta abajo de ella.",
+    "walled.needs_footing": "Falta el tamaño de la zapata: corte y relleno son hasta su fondo.",
     # its faces, its footing's forms, its dig
     "walled.faces": "Caras de {outside} y {inside}",
     "walled.faces_footing": "zapata: {board}",
     "walled.faces_low": "zapata: {board} es baja, {height} de alto",
-    "walled.faces_unlisted": "las ~tablas~ de la zapata no van aquí",
+    "walled.faces_unlisted": "las ~tablas~ de la zapata no se listan",
     "walled.faces_designed": "sus ~formas~ se calculan",
     "walled.forms": "~Formas~ del muro: {outside} por fuera, {inside} por dentro, {height} de alto",
     "walled.areas": "Área de contacto: {outside} por fuera, {inside} por dentro.",
-    "walled.end_forms": "Tapas: 2, de {width} x {height} de alto.",
-    "walled.end_forms_tapered": "Tapas: {near} de ancho en A, {far} en B, {height} de alto.",
+    "walled.end_forms": "Cabezales: 2, de {width} x {height} de alto.",
+    "walled.end_forms_tapered": "Cabezales: {near} de ancho en A, {far} en B, {height} de alto.",
     "walled.ends_flush": "Se toma que la zapata termina al ras del muro.",
     "walled.plywood": (
         "Triplay de hasta {thickness} se dobla en seco a R {radius}, veta a lo largo; la lista del "
@@ -117,16 +117,16 @@ MESSAGES = {
     "walled.slip": "Con la punta {slip} fuera de escuadra, al muro le falta de espesor menos de {narrow}.",
     "walled.row_forms": "~Formas~",
     "walled.ask_level": "¿Va ~a nivel~ arriba?",
-    "walled.designed": "Presión, tirantes y puntales: el fabricante de la ~forma~ y un profesional con licencia.",
+    "walled.designed": "Presión, tirantes y puntales: el fabricante de la ~forma~ y un ingeniero con licencia.",
     "walled.stick_two": "Una vara con dos marcas: {marks}.",
     "walled.stick_first": "una cara",
     "walled.stick_other": "la otra cara",
     "walled.line_is_left": "La línea es la cara izquierda. La vara da la derecha, a {width}.",
     "walled.line_is_right": "La línea es la cara derecha. La vara da la izquierda, a {width}.",
-    "walled.unlisted": "Aquí no van las ~tablas~ de la zapata: calcúlelas de sus bordes.",
+    "walled.unlisted": "No se listan las ~tablas~ de la zapata: calcúlelas de sus bordes.",
     "walled.no_stakes": "Sin ~estacas~ de ~forma~: las ~formas~ del muro van sobre la zapata.",
-    "walled.line_first": "Antes de colarla, la línea también en sus ~formas~: anclas y llave.",
-    "walled.line_again": "Colada la zapata, la línea otra vez.",
+    "walled.line_first": "Antes de colar la zapata, la línea también en sus ~formas~: anclas y llave.",
+    "walled.line_again": "Colada la zapata, la línea otra vez, desde los ~trompos~.",
     "walled.line_again_stakes": "Colada la zapata, la línea otra vez.",
     "walled.dig": "La excavación: {area} en planta, {volume} por cada {deep} de hondo.",
     "walled.dig_ends": "Excave {past} también más allá de A y B.",

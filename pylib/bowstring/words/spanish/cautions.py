@@ -50,8 +50,8 @@ MESSAGES = {
         "ningún lado."
     ),
     "caution.turn_unsaid": (
-        "No construya todavía: falta decir para dónde da vuelta (caminando por la recta hacia el ~arco~). Esta hoja "
-        "no dice ningún lado."
+        "No construya todavía: falta decir para dónde dobla (caminando por la recta hacia el ~arco~). Esta hoja no "
+        "dice ningún lado."
     ),
     "caution.points_hand": (
         "Según los tres puntos, la curva queda a la {points}, parado en A y mirando a B. Eso toma x como este "

@@ -129,7 +129,7 @@ MESSAGES = {
     "face_checks.draw_suspect": "{stake} está en duda.",
     "face_checks.draw_none": "Nada de lo leído está fuera.",
     "face_checks.ring": "¿{stake}?",
-    "face_checks.line": "Toda la línea: {count} revisiones",
+    "face_checks.line": "Toda la línea: {count} ~revisiones~",
     "face_checks.line_told": ("Ningún paso midió esto. Mídalo cuando todos los ~arcos~ estén trazados."),
     "face_checks.line_sees": "avisa si {piece} termina desviado {miss} o más",
 }

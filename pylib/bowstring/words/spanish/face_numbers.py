@@ -103,7 +103,7 @@ MESSAGES = {
     "numbers.hand.left": "IZQUIERDA",
     "numbers.hand.right": "DERECHA",
     "numbers.hand_standing": "A la {hand} desde A mirando a B, dobla a la {turn}",
-    "numbers.hand_walking": "Vuelta a la {turn}, caminando hacia el ~arco~; a la {hand} desde A",
+    "numbers.hand_walking": "Dobla a la {turn}, caminando hacia el ~arco~; a la {hand} desde A",
     "numbers.hand_points": "{hand}, dobla a la {turn}, según los tres puntos",
     "numbers.hand_points_other": "Los puntos dicen {points}, usted dijo {said}",
     "numbers.line_unsure": "No es seguro: pregunte antes de poner ~estacas~",
@@ -171,9 +171,9 @@ MESSAGES = {
     "numbers.walk": "Camine por la recta hacia el ~arco~.",
     "numbers.touch": "Toque el dibujo que va con su terreno.",
     "numbers.lies": "~Arco~ a la {hand} de A-B",
-    "numbers.turns": "La curva da vuelta a la {hand}",
+    "numbers.turns": "La curva dobla a la {hand}",
     "numbers.picture_standing": "Desde A mirando a B, la curva queda a la {hand}.",
-    "numbers.picture_walking": "Caminando hacia el ~arco~, da vuelta a la {hand}.",
+    "numbers.picture_walking": "Caminando hacia el ~arco~, dobla a la {hand}.",
     "numbers.not_sure": "¿No está seguro?",
     "numbers.no_check": (
         "Ninguna ~revisión~ detecta una curva puesta del lado equivocado. Ninguna ~estaca~ lleva número hasta "

@@ -92,8 +92,8 @@ MESSAGES = {
         "mirando a D: S. {start} a S debe dar {m2}."
     ),
     "paper.first.have_arc_square": (
-        "{start} y D: extremos del tramo {piece}. En {start} ~a escuadra~ de la línea a D {m0} ({bend_hand}), "
-        "mirando a D: S."
+        "{start} y D: extremos del tramo {piece}. En {start} {m0} ~a escuadra~ de la línea a D ({bend_hand}), mirando "
+        "a D: S."
     ),
     "paper.first.from_straight": (
         "Más allá de {start}, en línea con S, {m0}: F. En F, de espaldas a S, mida ~a escuadra~ {m1} ({turn}): {end} "

@@ -58,7 +58,7 @@ MESSAGES = {
     "card.centre_near": "Tienda ~hilo~ {start}-{end}. De su ~punto medio~, ~a escuadra~ a la {hand}. Clave {peg}.",
     "card.swing": "Enganche la ~cinta~ en {start}. Mirando a {other}, gire a la {hand}. Clave {stake}.",
     "card.string_and_middle": (
-        "~Hilo~ {start}-{end}. Mirando a {end}: {curve}, vuelta a {turns}. Marque ~punto medio~ (cero)."
+        "~Hilo~ {start}-{end}. Mirando a {end}: curva {curve}, dobla a {turns}. Marque ~punto medio~ (cero)."
     ),
     "card.string_middle": "Marque el ~punto medio~ del ~hilo~ {start}-{end}. Ahí va el cero de la ~cinta~.",
     "card.ordinate": "Marque sobre el ~hilo~ {first}-{last}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",

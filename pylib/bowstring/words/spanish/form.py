@@ -141,7 +141,7 @@ MESSAGES = {
     "form.toward.none": "sin ~distancia a escuadra~",
     "form.toward.centre": "el ~centro~",
     "form.toward.outside": "afuera",
-    "form.turn.short": "Para dónde da vuelta la curva",
+    "form.turn.short": "Para dónde dobla la curva",
     "form.turn.none": "Dejarlo sin decir",
     "form.side.none": "Dejarlo sin decir",
     "form.start.ends": "los dos extremos",

@@ -5,10 +5,9 @@ What stands in place of a hand is feminine, as the hands are: the sentences say 
 # No safety sentence of an agency stands here; everything is from memory.
 
 MESSAGES = {
-    "hand.standing": "Parado en A, mirando a B: la curva le queda a la {hand}, y da vuelta a la {turn}.",
+    "hand.standing": "Parado en A, mirando a B: la curva le queda a la {hand}, y dobla a la {turn}.",
     "hand.walking": (
-        "Caminando por la recta hacia el ~arco~: da vuelta a la {turn}. En A, mirando a B, la curva le queda a la "
-        "{hand}."
+        "Caminando por la recta hacia el ~arco~: dobla a la {turn}. En A, mirando a B, la curva le queda a la {hand}."
     ),
     "hand.unknown": "Falta decir de qué lado de A-B va la curva. Pregunte antes de construir.",
     # in place of a hand that isn't known
@@ -16,7 +15,7 @@ MESSAGES = {
     "hand.away": "mano contraria a la curva",
     "hand.open": "mano que falta definir",
     "job.turn_and_side.wrong": (
-        "Una curva que da vuelta a la {turn} queda a la {other} en A, mirando a B. El trabajo dice: {side}."
+        "Una curva que dobla a la {turn} queda a la {other} en A, mirando a B. El trabajo dice: {side}."
     ),
     "job.turn_and_side.remedy": (
         "Dé uno de los dos: el lado con los dos extremos, o la vuelta con un extremo y su recta."

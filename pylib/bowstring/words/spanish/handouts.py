@@ -53,7 +53,7 @@ MESSAGES = {
     "handout.5.count": "~Estacas~ que se llevó: por mitades {halving}, por ~ordenadas~ {ordinates}.",
     "handout.6.given": "El ~hilo~ es de {chord}, la ~flecha~ de {out}.",
     "handout.6.quarters": "Un cuarto de la ~flecha~ es {quarter}. Un cuarto de eso es {again}.",
-    "handout.6.up": "Derecho hacia arriba, a {away} del ~punto medio~, la parábola está a {parabola}.",
+    "handout.6.up": "Recto hacia arriba, a {away} del ~punto medio~, la parábola está a {parabola}.",
     "handout.6.circle": "Ahí el círculo está a {circle}. Se llevan {gap}.",
     "handout.6.differ": "~A escuadra~ de la ~cuerda corta~, como en la lección 4, al cuarto le falta solo {there}.",
     "handout.6.share": "Ahí la parte exacta es {share}, y no un cuarto.",

@@ -162,16 +162,16 @@ MESSAGES = {
     "lesson.5.step_ordinates": "Por ~ordenadas~ ninguna",
     # 6
     "lesson.6.name": "Parábola contra círculo",
-    "lesson.6.question": "Cuartos, siempre derecho hacia arriba: ¿da un círculo?",
-    "lesson.6.answer": "Cuartos derecho hacia arriba dan una parábola.",
+    "lesson.6.question": "Cuartos, siempre recto hacia arriba: ¿da un círculo?",
+    "lesson.6.answer": "Cuartos recto hacia arriba dan una parábola.",
     "lesson.6.told": (
-        "Los cuartos medidos derecho hacia arriba caen en una parábola. El círculo queda afuera, dibujado {times} "
-        "veces más lejos de lo que está."
+        "Los cuartos medidos recto hacia arriba caen en una parábola. El círculo queda afuera, dibujado {times} veces "
+        "más lejos de lo que está."
     ),
-    "lesson.6.told_true": ("Los cuartos medidos derecho hacia arriba caen en una parábola. El círculo queda afuera."),
+    "lesson.6.told_true": "Los cuartos medidos recto hacia arriba caen en una parábola. El círculo queda afuera.",
     "lesson.6.string": "El ~hilo~, y {out} hacia arriba en el ~punto medio~.",
-    "lesson.6.quarter": "Un cuarto de eso, {out}, derecho hacia arriba desde el ~punto medio~ de la ~cuerda corta~.",
-    "lesson.6.again": "Un cuarto de eso, {out}, otra vez derecho hacia arriba.",
+    "lesson.6.quarter": "Un cuarto de eso, {out}, recto hacia arriba desde el ~punto medio~ de la ~cuerda corta~.",
+    "lesson.6.again": "Un cuarto de eso, {out}, otra vez recto hacia arriba.",
     "lesson.6.parabola": "Todos caen en una parábola.",
     "lesson.6.parabola_word": "parábola",
     "lesson.6.circle": "El círculo queda afuera. La diferencia se dibuja {times} veces más grande de lo que es.",
@@ -186,10 +186,9 @@ MESSAGES = {
     "lesson.6.differ": "Aquí {here}, y en la lección 4 {there}. ¿Por qué?",
     "lesson.6.differ_word": "Aquí {here} a medio camino, y en la lección 4 {there}. ¿Por qué?",
     "lesson.6.because": (
-        "Allá salimos ~a escuadra~ de la ~cuerda corta~. Derecho hacia arriba va sesgado, y un cuarto no llega tan "
-        "lejos."
+        "Allá salimos ~a escuadra~ de la ~cuerda corta~. Recto hacia arriba va sesgado, y un cuarto no llega tan lejos."
     ),
-    "lesson.6.because_word": "Allá, ~a escuadra~. Derecho hacia arriba va sesgado: no llega tan lejos.",
+    "lesson.6.because_word": "Allá, ~a escuadra~. Recto hacia arriba va sesgado: no llega tan lejos.",
     "lesson.6.road": "Un camino sobre una loma es una parábola. Ahí un cuarto es exacto.",
     "lesson.6.road_word": "Un camino sobre una loma es parábola: ahí un cuarto es exacto.",
     "lesson.6.exercise": "Un ~hilo~ de {chord} tiene una ~flecha~ de {out}.",

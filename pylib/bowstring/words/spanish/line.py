@@ -6,7 +6,7 @@ MESSAGES = {
     "line.with_arc.wrong": "El trabajo tiene un ~arco~ y también una línea.",
     "line.with_arc.remedy": "Dé uno de los dos. Un ~arco~ puede ser un tramo de la línea.",
     "line.beside.wrong": "En una línea, cada ~arco~ lleva lo suyo.",
-    "line.beside.remedy": "Délo en el tramo de ese ~arco~.",
+    "line.beside.remedy": "Delo en el tramo de ese ~arco~.",
     "line.no_arc.wrong": "La línea no tiene ningún ~arco~.",
     "line.no_arc.remedy": "Agregue un ~arco~: las rectas solas no necesitan ~trazo~.",
     "line.at_no_arc.wrong": "Este tramo de la línea no es un ~arco~.",
@@ -19,16 +19,16 @@ MESSAGES = {
     "line.piece_kind.remedy": (
         'Dé {{"straight": "20 ft"}}, o {{"arc": {{"radius": "31 ft", "central_angle": 70}}, "turn": "left"}}.'
     ),
-    "line.no_turn.wrong": "Este ~arco~ no dice si da vuelta a la izquierda o a la derecha.",
+    "line.no_turn.wrong": "Este ~arco~ no dice si dobla a la izquierda o a la derecha.",
     "line.no_turn.remedy": "Dé el lado como lo ve quien camina por la línea.",
-    "line.turn_of_straight.wrong": "Una recta no da vuelta.",
+    "line.turn_of_straight.wrong": "Una recta no dobla.",
     "line.turn_of_straight.remedy": "Quite el lado, o dé el ángulo del quiebre que tiene antes.",
     "line.turn_and_points.wrong": "Lado según los tres puntos: {points}. Lado que dice este ~arco~: {turn}.",
     "line.turn_and_points.remedy": "Revise el orden de los puntos, o quite el lado.",
     "line.first_kink.wrong": "Antes del primer tramo no hay nada: no puede llevar quiebre.",
     "line.first_kink.remedy": "Quite el quiebre.",
     "line.kink_sharp.wrong": "Con un quiebre de más de {most} la línea casi se regresa.",
-    "line.kink_sharp.remedy": "Dé cuánto se desvía de seguir derecho, no el ángulo entre los dos tramos.",
+    "line.kink_sharp.remedy": "Dé cuánto se desvía de seguir recto, no el ángulo entre los dos tramos.",
     "line.kink_hands.wrong": "{typed} y lo que está junto no dicen el mismo lado del quiebre.",
     "line.kink_hands.remedy": "Diga izquierda o derecha una sola vez, y sin signo menos.",
     "line.no_radius.wrong": "Tramo {piece}, borde: {hand}. La losa llega al ~centro~: el ~radio~ es de {radius}.",
@@ -41,10 +41,12 @@ MESSAGES = {
     "line.no_room.remedy": "Dé menos ancho o tramos más largos, o ponga un ~arco~ en vez del quiebre.",
     # a question that stops the sheet
     "line.kink_at_end": (
-        "No construya todavía: en {end} hay un quiebre y la recta no es tangente a este ~arco~. Parta de los dos "
+        "No construya todavía: en {end} hay un quiebre y la recta no es ~tangente~ a este ~arco~. Parta de los dos "
         "extremos."
     ),
-    "line.arc_at_end": "En {end} el tramo {piece} es un ~arco~. Mire por la tangente, nunca a lo largo de ese ~arco~.",
+    "line.arc_at_end": (
+        "En {end} el tramo {piece} es un ~arco~. Mire por la ~tangente~, nunca a lo largo de ese ~arco~."
+    ),
     "line.kink_asked": (
         "Caminando por la línea, ¿el tramo {piece} se quiebra a la izquierda o a la derecha en {station}?"
     ),

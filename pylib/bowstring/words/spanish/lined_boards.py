@@ -13,7 +13,7 @@ MESSAGES = {
         "En este orden; la primera empieza {past} antes del inicio de la línea. Corte la última a la medida."
     ),
     "lined.cut_at_kinks": (
-        "En cada quiebre acaba la ~tabla~. La otra va a tope en la esquina, con una ~estaca~ en cada punta."
+        "En cada quiebre acaba la ~tabla~. La que sigue va a tope en la esquina, con una ~estaca~ en cada punta."
     ),
     "lined.broken_quarter": "Empalmes a menos de {length} de una punta o de un cuarto de ~arco~: {count}.",
     "lined.broken_join": "Empalmes a menos de {length} de un cambio de tramo: {count}.",
@@ -30,7 +30,7 @@ MESSAGES = {
     "lined.carry_past": "Pase las ~tablas~ {past} más allá de los dos extremos de la línea y fíjelas rectas.",
     "lined.no_overrun": "Sus ~tablas~ acaban en los extremos de la línea. Páselas {past}, rectas, para corregirlo.",
     "lined.pulls_off": "Por fuera de la curva la ~tabla~ se despega de sus ~estacas~: ponga ahí dos tornillos.",
-    "lined.try_selected": "Tiras escogidas, derechas y sin nudos, sí aguantan con las dos puntas sujetas.",
+    "lined.try_selected": "Tiras escogidas, rectas y sin nudos, sí aguantan con las dos puntas sujetas.",
     "lined.kerfs": "O ranure la ~tabla~ {board} ({edge}): {count} cortes de {depth} de hondo, cada {apart}.",
     "lined.loose_ends": "Si nada pasa de los extremos, las tiras escogidas cuentan como madera sin nudos.",
     "lined.taken_overrun": "Las ~tablas~ pasan {past} más allá de los dos extremos de la línea.",

@@ -48,7 +48,9 @@ MESSAGES = {
     "lined.water_left_end": "Punto bajo: la esquina izquierda del final. Ahí corre el agua.",
     "lined.water_right_start": "Punto bajo: la esquina derecha del inicio. Ahí corre el agua.",
     "lined.water_right_end": "Punto bajo: la esquina derecha del final. Ahí corre el agua.",
-    "lined.above_start": "Las alturas se miden desde el canto de la ~forma~ izquierda en el inicio: + es arriba.",
+    "lined.above_start": (
+        "Las alturas se miden desde el canto de la ~forma~ izquierda en el inicio: + es arriba, bajo es abajo."
+    ),
     "lined.starts_at": "El canto de la ~forma~ izquierda en el inicio está en {level}; de ahí se miden las alturas.",
     "lined.middle": "La ~pendiente~ va por el medio de la losa: {slope} de inicio a final.",
     "lined.middle_by_tops": "La ~forma~ izquierda llega a las dos alturas. El medio lleva {slope}, de inicio a final.",
@@ -61,7 +63,7 @@ MESSAGES = {
         "Desde el canto de la ~forma~ izquierda al inicio, el final da {by_slope} por ~pendiente~ "
         "y {by_tops} por altura."
     ),
-    "lined.clash_top_why": "Hay {off} entre las dos: quedaría un tropiezo. Pregunte cuál manda.",
+    "lined.clash_top_why": "Hay {off} entre las dos: quedaría un escalón. Pregunte cuál manda.",
     "lined.clash_top_short": "No cuadran ~pendiente~ y final",
     "lined.clash_top_more": "{off} de diferencia: ¿cuál manda?",
     "lined.clash_high": "El {high} se dio como extremo alto. Por las alturas es el {other}.",

@@ -7,11 +7,11 @@ MESSAGES = {
     "lined.concrete_right": (
         "Caminando desde el inicio, el ~concreto~ queda a su *{hand}*: la línea es su borde derecho."
     ),
-    "lined.concrete_both": "Caminando desde el inicio, el ~concreto~ queda a *AMBOS lados*, {half} de cada uno.",
+    "lined.concrete_both": "Caminando desde el inicio, el ~concreto~ queda a *AMBOS lados*, {half} por lado.",
     "lined.concrete_middle": ("Caminando desde el inicio, el ~concreto~ queda a *AMBOS lados*: la línea es su mitad."),
     "lined.arc_outer": "Caminando de A a B, el ~concreto~ queda a su {hand}: {arc} es su borde EXTERIOR.",
     "lined.arc_inner": "Caminando de A a B, el ~concreto~ queda a su {hand}: {arc} es su borde INTERIOR.",
-    "lined.arc_both": "Caminando de A a B, el ~concreto~ queda a AMBOS lados, {half} de cada uno: {arc} es su mitad.",
+    "lined.arc_both": "Caminando de A a B, el ~concreto~ queda a AMBOS lados, {half} por lado: {arc} es su mitad.",
     "lined.this_arc": "este ~arco~",
     "lined.drawn_arc": "el ~arco~ del ~plano~",
     "lined.from_start": "Desde el inicio, a lo largo {first}",

@@ -21,9 +21,11 @@ MESSAGES = {
     "form.piece_turn.right": "Derecha",
     "form.piece_turn.none": "Dejarlo sin contestar",
     "form.piece_kink": "Quiebre donde empieza",
-    "form.piece_kink.help": "En blanco: sigue derecho desde el tramo anterior. Si no, grados y lado: 2 left o 2 right.",
+    "form.piece_kink.help": (
+        "En blanco: sigue recto desde el tramo anterior. Si no, grados y lado: 2 izquierda (o left)."
+    ),
     "form.kink": "Quiebre donde empieza este ~arco~",
-    "form.kink.help": "En blanco: sigue derecho desde el tramo anterior. Si no, grados y lado: 2 left o 2 right.",
+    "form.kink.help": "En blanco: sigue recto desde el tramo anterior. Si no, grados y lado: 2 izquierda (o left).",
     "form.station": "Estación en el inicio",
     "form.station.help": "Como en el ~plano~: 10+00. Sin rectas es la de A.",
     "form.station.help.metric": "Como en el ~plano~: 0+100. Sin rectas es la de A.",
@@ -32,7 +34,7 @@ MESSAGES = {
     "form.piece_radius": "~Arco~: R",
     "form.piece_central_angle": "~Arco~: ángulo",
     "form.piece_arc_length": "~Arco~: largo",
-    "form.piece_turn": "El ~arco~ da vuelta a la",
+    "form.piece_turn": "El ~arco~ dobla a la",
     "form.piece_more": "Lo que se guarda de él",
     # the panel of the pieces, as they are typed
     "pieces.start": "La línea empieza aquí",
@@ -44,7 +46,7 @@ MESSAGES = {
     "pieces.ends": "al final va {angle} a la {hand} de como empezó",
     "pieces.ends_on": "al final va como empezó",
     "pieces.waits": "Se dibuja cuando cada tramo tiene sus medidas.",
-    "pieces.waits_turn": "Tramo {number}: ¿su ~arco~ da vuelta a la izquierda o a la derecha?",
+    "pieces.waits_turn": "Tramo {number}: ¿su ~arco~ dobla a la izquierda o a la derecha?",
     "pieces.own": "R {radius}, {angle}, {hand}",
     "pieces.straight": "recta",
     "pieces.arc": "~arco~",

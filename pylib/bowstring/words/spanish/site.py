@@ -64,7 +64,9 @@ MESSAGES = {
         "Por las coordenadas del ~plano~ hay {drawn} entre los dos puntos de control. En el ~trazo~ hay {here}: "
         "una diferencia de {off}."
     ),
-    "site.control_far.remedy": "Revise qué puntos son, el orden de los ejes y la unidad. Luego pregunte al diseñador.",
+    "site.control_far.remedy": (
+        "Revise qué puntos son, el orden de los ejes y la unidad. Luego pregunte al proyectista."
+    ),
     "site.first_gap_alone.wrong": (
         "Una primera ~separación~ necesita la ~separación~ de las que siguen, y nada de rondas por mitades."
     ),

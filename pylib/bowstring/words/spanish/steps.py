@@ -78,9 +78,8 @@ MESSAGES = {
         "{length2}. {far_check}"
     ),
     "step.have_arc_square": (
-        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en "
-        "{start} entra en "
-        "este. En {start} mida ~a escuadra~ de la línea a D {length0} a la {off_hand}, mirando a D: ponga S. "
+        "Busque {start}{first_landmark} y D, los extremos del tramo {piece}, un ~arco~. Su ~tangente~ en {start} entra "
+        "en este. En {start} mida {length0} ~a escuadra~ de la línea a D, a la {off_hand}, mirando a D: ponga S. "
         "{far_check}"
     ),
     "step.far_check": "Revise: de {last} a S debe dar {length}. Si no, ponga S otra vez.",
