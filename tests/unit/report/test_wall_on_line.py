@@ -128,3 +128,23 @@ def test_joints_of_a_wall_that_waits_go_by_no_slabs_thickness() -> None:
         row = next(one for one in answer_to(job)["build"] if one["key"] == "joints")
         assert row["state"] == "open" and row["more"] == say("walled.joints")
     assert "Base under top" not in on_paper(waits) and "Bottom of dig under top 4' 6\"" in on_paper(waits)
+
+
+def test_a_wall_whose_stakes_stand_clear_gets_them_off_its_straight_too_and_its_line_again_on_the_footing() -> None:
+    """The arc's cards set A to B; at the straight's start nothing is set, and the wall there would have no stake."""
+    job = {
+        **WALL,
+        **OFF,
+        "line": [WALL["line"][0], {"arc": {"radius": "34 ft", "central_angle": "60"}, "turn": "right"}],
+    }
+    lines, told = page(job, "edges")["lines"], on_paper(job)
+    for text in (say("lined.hubs_straight", places=say("lined.hub_start")), say("walled.line_first"),
+                 say("walled.line_again_stakes")):  # fmt: skip
+        assert text in lines and text in told, text
+    bare = {key: value for key, value in WALL["slab"].items() if not key.startswith("footing")}
+    assert say("walled.line_first") not in page({**job, "slab": bare}, "edges")["lines"]
+    on_line = {key: value for key, value in job.items() if key not in OFF}
+    assert say("walled.line_again") in page(on_line, "edges")["lines"]
+    assert not any(
+        "No arc's card" in text for text in page(on_line, "edges")["lines"]
+    )  # there the hubs' own table does
