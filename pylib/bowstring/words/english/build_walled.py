@@ -85,7 +85,12 @@ MESSAGES = {
         "Plywood up to {thickness} bends dry to R {radius}, face grain along it; the panel makers' table allows {least}."
     ),
     "walled.no_plywood": "No plywood on the makers' table bends dry to R {radius}: {least} is the tightest.",
-    "walled.sheets": "Sheets {across} x {along}, full height: {outer} outside, {inner} inside.",
+    "walled.sheets": "Sheets {across} x {along}, to the full height of the wall: {outer} outside, {inner} inside.",
+    "walled.sheets_ripped": (
+        "Sheets {across} x {along}: {outer} outside, {inner} inside, and {ripped} to rip: the upper row is only {strip} "
+        "high."
+    ),
+    "walled.sheets_strips": "Sheets {across} x {along}: {ripped} for both faces, ripped {strip} high.",
     "walled.footing_edges": ("Footing forms: {outer} outside on R {out_radius}, {inner} inside on R {in_radius}."),
     "walled.footing_boards": "For the footing: {told} {stakes} form stakes, a tenth spare.",
     "walled.footing_title": "Footing forms: cut list and stakes",

@@ -94,7 +94,12 @@ MESSAGES = {
         "fabricante admite {least}."
     ),
     "walled.no_plywood": "Ningún triplay de la lista se dobla en seco a R {radius}: {least} cuando menos.",
-    "walled.sheets": "Hojas de {across} x {along}, a todo el alto: {outer} por fuera, {inner} por dentro.",
+    "walled.sheets": "Hojas de {across} x {along}, a todo el alto del muro: {outer} por fuera, {inner} por dentro.",
+    "walled.sheets_ripped": (
+        "Hojas de {across} x {along}: {outer} por fuera, {inner} por dentro, y {ripped} para tiras: la fila de arriba "
+        "es de solo {strip} de alto."
+    ),
+    "walled.sheets_strips": "Hojas de {across} x {along}: {ripped} para las dos caras, en tiras de {strip} de alto.",
     "walled.footing_edges": (
         "~Formas~ de la zapata: {outer} por fuera en R {out_radius}, {inner} por dentro en R {in_radius}."
     ),
