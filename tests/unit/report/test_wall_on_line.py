@@ -9,11 +9,14 @@ from typing import Any
 
 import pytest
 
+from bowstring.faces.build import build_html
 from bowstring.faces.paper_forms import forms_sides
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
 from helping import answer_to
 from lined_jobs import CREEK, ONE_ARC
+from radius_wall import WALL as RADIUS_WALL
+from slab_jobs import WALK
 
 WALL: dict[str, Any] = {
     "bowstring": 1, "drawn_to": "face", "width": "10 in", "edge": "left", "tolerance": "1/4 in",
@@ -148,3 +151,24 @@ def test_a_wall_whose_stakes_stand_clear_gets_them_off_its_straight_too_and_its_
     assert not any(
         "No arc's card" in text for text in page(on_line, "edges")["lines"]
     )  # there the hubs' own table does
+
+
+def test_a_walls_forms_are_no_boards_on_paper_and_sentences_begin_with_capitals() -> None:
+    told = on_paper(WALL)
+    assert "Forms. The wall's forms are designed; the footing's boards aren't listed. " in told
+    assert say("walled.designed") in told and "Boards." not in told and ". bracing" not in told
+    answer = answer_to(WALL)
+    assert ">Forms <b>" in build_html(answer, "boards") and ">Boards <b>" not in build_html(answer, "boards")  # type: ignore[arg-type]
+    deep = on_paper({**CREEK, "slab": {"poured": "slab", "thickness": "4 ft"}})
+    assert "Boards. This deep, forms are designed; bracing too" in deep
+
+
+def test_joints_are_marked_on_a_walls_face_of_no_board() -> None:
+    """A wall's form is plywood of no known thickness: nothing runs longer by a board's."""
+    lines = page(WALL, "joints")["lines"]
+    assert say("walled.taped_line") in lines and not any("board" in text for text in lines)
+    alone = answer_to(RADIUS_WALL)["joints"]
+    assert alone["taped"] == say("walled.taped") and (alone["longer"], alone["longer_shown"]) == (0.0, "")
+    html = build_html(answer_to(RADIUS_WALL), "joints")  # type: ignore[arg-type]
+    assert "board" not in re.sub(r"<[^>]+>", " ", html)
+    assert "board" in answer_to(WALK)["joints"]["taped"]
