@@ -288,10 +288,14 @@ def _far(answer: Answer) -> str:
               enumerate(zip(far["rows"], sees, strict=True))]  # fmt: skip
     if far["sees"]:
         rows = "".join(listed)
-        opened, title = " open" if far["read"] else "", escape(say("face_checks.line", count=len(listed)))
+        named = say("face_checks.line_one") if count == 1 else say("face_checks.line", count=count)
+        opened, told = (
+            " open" if far["read"] else "",
+            "face_checks.line_told_on" if far["off"] else "face_checks.line_told",
+        )
         return (
-            f'<details class="more far" id="checks-line"{opened}><summary>{title}</summary>'
-            f'<p>{escape(say("face_checks.line_told"))}</p><ul class="checks">{rows}</ul></details>'
+            f'<details class="more far" id="checks-line"{opened}><summary>{escape(named)}</summary>'
+            f'<p>{escape(say(told))}</p><ul class="checks">{rows}</ul></details>'
         )
     told = say("face_checks.far_off") if far["off"] else say("face_checks.far_told")
     return (

@@ -15,6 +15,7 @@ from bowstring.faces.paper_head import foot_html, head_html, old_tall
 from bowstring.faces.paper_lined_tables import bands_of, bought, hubs_told, slopes_html, splices_told, table_of
 from bowstring.faces.paper_pour import sign_off, signatures, standing_rows
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall, width
+from bowstring.report.alone import called
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_lined import LinedPart, LinedSheet, LinedTable
@@ -169,7 +170,9 @@ class _Sheet:
             ("boards", boards),
             ("line", self.lines["line"]),
         ]
-        return _strong(strong), _boxed([(key, " ".join(texts)) for key, texts in told if any(texts)])
+        return _strong(strong), _boxed(
+            [(called(self.answer, key), " ".join(texts)) for key, texts in told if any(texts)]
+        )
 
     def _edges(self) -> str:
         """How wide and how thick the slab is, or what its edges wait for."""
@@ -203,7 +206,9 @@ class _Sheet:
             return f"{page['short']}. {page['stop']}"
         if page["conclusion"]:
             return page["conclusion"].replace("*", "")
-        return ". ".join(text.replace("*", "") for text in (page["short"], page["more"]) if text) + "."
+        more = page["more"].replace("*", "")
+        parted = "; " if more.lstrip("~")[:1].islower() else ". "  # a row's second fact may go on with its first
+        return parted.join(text for text in (page["short"].replace("*", ""), more) if text) + "."
 
     def _before_truck(self) -> list[Told]:
         """What is signed off, beside it the order with as many of its sentences as have room there; then the rest."""
@@ -248,9 +253,8 @@ def _boxed(told: Sequence[tuple[str, str]]) -> Told:
     """What is done at the forms, each part's sentences after its name."""
     if not told:
         return "", 0.0
-    made = [(say(f"build.{key}"), text) for key, text in told]
-    rows = "".join(f"<li><b>{marked(name)}.</b> {bold(text)}</li>" for name, text in made)
-    high = sum(_plain_tall(f"{name}. {text}", (PAGE_WIDE - _BOX_SIDES) * _DIGITS) for name, text in made)
+    rows = "".join(f"<li><b>{marked(name)}.</b> {bold(text)}</li>" for name, text in told)
+    high = sum(_plain_tall(f"{name}. {text}", (PAGE_WIDE - _BOX_SIDES) * _DIGITS) for name, text in told)
     return f'<ul class="form-told">{rows}</ul>', high + _BOX_OVER
 
 

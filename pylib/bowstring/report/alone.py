@@ -60,8 +60,11 @@ def untitled(answer: Answer) -> str:
 
 
 def called(answer: Answer, key: str) -> str:
-    """Return what a row of the build and its page are called: a wall has forms that are no boards."""
-    return say("walled.row_forms") if key == "boards" and is_wall(answer) else say(f"build.{key}")
+    """Return what a row of the build and its page are called: a wall has forms that are no boards, of a line, too."""
+    if key != "boards":
+        return say(f"build.{key}")
+    wall = bool(answer["lined_sheet"]["wall_shown"]) if answer["lined_sheet"] else is_wall(answer)
+    return say("walled.row_forms" if wall else "build.boards")
 
 
 def standing_in(answer: Answer) -> list[str]:

@@ -131,7 +131,10 @@ def test_before_the_slab_the_line_alone_is_told() -> None:
     told = page(without)
     assert (told["state"], told["more"]) == ("open", say("boards.line_alone")) and answered(without)["boards"] is None
     assert page(CREEK, board={"kind": "oak"})["short"] == say("boards.how_thick")
-    assert page(CREEK, slab={"poured": "wall", "thickness": "4 ft"})["short"] == say("boards.wall")
+    wall = page(CREEK, slab={"poured": "wall", "thickness": "4 ft"})
+    assert (wall["short"], wall["more"]) == (say("walled.forms_designed"), say("walled.by_supplier"))
+    deep = page(CREEK, slab={"poured": "slab", "thickness": "4 ft"})
+    assert deep["short"] == say("boards.wall") and deep["more"] == say("boards.wall_more")
     line = [*CREEK["line"][:3], {"straight": "8 ft", "kink": "2"}]
     assert page(CREEK, line=line)["panel"] == "pieces" and answered(CREEK, line=line)["boards"] is None
 

@@ -24,6 +24,8 @@ FOOT = 0.3048
 JOBS: dict[str, dict[str, Any]] = {
     "creek": CREEK, "five": FIVE, "kinked": KINKED, "metric": METRIC_LINE,
     **{name: SHAPES[name] for name in ("bulb", "serpentine", "tall", "many", "kinks")},
+    "five off": {**FIVE, "offset": "3 ft", "toward": "outside"},
+    "kinked off": {**KINKED, "offset": "2 ft", "toward": "outside"},
 }  # fmt: skip
 
 
@@ -90,6 +92,27 @@ def test_a_walk_by_hand() -> None:
     assert told["rows"][0]["distance"] / FOOT == pytest.approx(abs(at), abs=1e-9)
     assert told["rows"][0]["shown"] == "51' 0-3/4\"" and told["sees"][0].startswith("catches arc 2's end off by ")
     assert [row["to"] for row in told["rows"]][-1] == "end"
+
+
+def test_off_the_line_it_is_taped_between_the_lines_own_points_and_says_so() -> None:
+    """By hand: 20 ft straight, then R 34 on a chord of 40: the end is 20 + 40 cos t ahead and 40 sin t aside, where
+    sin t = 20/34. Off the line the stakes would read 60' 10-1/4", between a start and an end that nobody sets."""
+    line = [straight("20 ft"), {"arc": {"radius": "34 ft", "chord": "40 ft"}, "turn": "right"}]
+    job = {**FIVE, "line": line, "offset": "3 ft", "toward": "outside", "driven": "hub"}
+    told, turned = far_of(job), 20 / 34
+    (row,) = told["rows"]
+    want = abs(20 + 40 * complex((1 - turned**2) ** 0.5, turned))
+    assert row["distance"] / FOOT == pytest.approx(want, abs=1e-9) and row["shown"] == "57' 4-3/4\""
+    assert row["text"] == "the line's own start to B0 of arc 2: must read 57' 4-3/4\"."
+    sets = [mark for card in bowstring.answering(job)["cards"] for mark in card["sets"]]  # type: ignore[typeddict-item]
+    assert "B0" in sets
+    html = checks_html(bowstring.answering(job))  # type: ignore[arg-type]
+    assert "<summary>The whole line: 1 check</summary>" in html and "not the stakes off it" in html
+    names = [name for row in far_of({**FIVE, "offset": "3 ft", "toward": "outside"})["rows"]
+             for name in (row["from"], row["to"])]  # fmt: skip
+    assert names[:2] == ["the line's own start", "A0 of arc 4"] and "B0 of arc 2" in names
+    on_line = checks_html(bowstring.answering(FIVE))  # type: ignore[arg-type]
+    assert "not the stakes off it" not in on_line
 
 
 def test_a_distance_that_a_step_pulls_is_none_of_them() -> None:

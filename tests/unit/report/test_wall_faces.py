@@ -10,6 +10,7 @@ import pytest
 
 from bowstring.faces.build import build_html
 from bowstring.faces.paper import paper_html
+from bowstring.forming.plywood import sheets_of
 from bowstring.sheet.text import sheet_text
 from helping import answer_to
 from radius_wall import WALL
@@ -45,8 +46,53 @@ def test_sheets_stand_end_to_end_along_each_face() -> None:
     told = " ".join(answer_to(WALL)["edges"]["faces"])
     outer, inner = (ceil(ANGLE * radius / 8) for radius in (28, 28 - 8 / 12))
     assert f"{outer} outside, {inner} inside" in told
-    high = " ".join(answer_to({**WALL, "slab": {**WALL["slab"], "thickness": "5 ft"}})["edges"]["faces"])
+    high = " ".join(answer_to({**WALL, "slab": {**WALL["slab"], "thickness": "7 ft"}})["edges"]["faces"])
     assert f"{2 * outer} outside, {2 * inner} inside" in high
+
+
+BY_SHEET = "Sheets 4' 0\" x 8' 0\""
+
+
+@pytest.mark.parametrize(("high", "told"), [
+    ("4 ft", f"{BY_SHEET}, to the full height of the wall: 6 outside, 6 inside."),
+    ("8 ft", f"{BY_SHEET}, to the full height of the wall: 12 outside, 12 inside."),
+    # 12 strips of 2 in and a saw cut of 1/8 in are 25-1/2 in of one sheet
+    ("4 ft 2 in", f"{BY_SHEET}: 6 outside, 6 inside, and 1 to rip: the upper row is only 2\" high."),
+    # two strips of 2 ft a sheet, twelve strips
+    ("2 ft", f"{BY_SHEET}: 6 for both faces, ripped 2' 0\" high."),
+    ("6 ft", f"{BY_SHEET}: 6 outside, 6 inside, and 6 to rip: the upper row is only 2' 0\" high."),
+    # three of 1 ft: four with their cuts are more than 4 ft
+    ("5 ft", f"{BY_SHEET}: 6 outside, 6 inside, and 4 to rip: the upper row is only 1' 0\" high."),
+    ("6 ft 1 in", f"{BY_SHEET}, to the full height of the wall: 12 outside, 12 inside."),
+])  # fmt: skip
+def test_a_low_upper_row_is_ripped_out_of_as_many_sheets_as_it_takes(high: str, told: str) -> None:
+    """Faces of 42 ft 9 in and 41 ft 9 in, six sheets long each; counted by hand."""
+    arc = {"radius": "34 ft", "chord": "40 ft"}
+    job = {**WALL, "arc": arc, "width": "10 in", "slab": {**WALL["slab"], "thickness": high}}
+    edges = answer_to(job)["edges"]
+    assert told in edges["faces"] and told in edges["faces_sheet"]
+
+
+@pytest.mark.parametrize(("high", "told"), [
+    ("1.2 m", "Sheets 1.200 m x 2.400 m, to the full height of the wall: 6 outside, 6 inside."),
+    ("1.25 m", "Sheets 1.200 m x 2.400 m: 6 outside, 6 inside, and 1 to rip: the upper row is only 50 mm high."),
+    ("0.6 m", "Sheets 1.200 m x 2.400 m: 6 for both faces, ripped 600 mm high."),
+])  # fmt: skip
+def test_metric_sheets_are_ripped_too(high: str, told: str) -> None:
+    """Faces of 13.0 m and 12.7 m, 2.4 m a sheet: six each."""
+    slab = {"poured": "wall", "thickness": high, "footing_width": "0.75 m", "footing_depth": "0.3 m"}
+    job = {**WALL, "unit": "m", "arc": {"radius": "10.4 m", "chord": "12.2 m"}, "width": "0.25 m", "slab": slab,
+           "joints": {"every": "3 m"}, "tolerance": "6 mm"}  # fmt: skip
+    assert told in answer_to(job)["edges"]["faces"]
+
+
+def test_no_face_is_left_bare_and_no_sheet_cut_into_more_than_it_is() -> None:
+    for high in (0.3, 1.0, 1.9, 2.0, 2.1, 3.99, 4.0, 4.005, 4.02, 5.3, 6.0, 7.9, 8.0, 9.1):
+        made = sheets_of((42.8, 41.7), high, (4.0, 8.0), 1 / 96)
+        assert made.rows * 4.0 + made.strip >= high - 1 / 96 and made.each == (6 * made.rows,) * 2
+        if made.strip:
+            of_one = ceil(12 / made.ripped)
+            assert of_one * made.strip + (of_one - 1) / 96 <= 4 + 1 / 96 + 1e-9
 
 
 def test_the_footing_is_formed_as_a_slab_of_its_depth() -> None:

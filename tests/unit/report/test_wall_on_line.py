@@ -9,11 +9,14 @@ from typing import Any
 
 import pytest
 
+from bowstring.faces.build import build_html
 from bowstring.faces.paper_forms import forms_sides
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
 from helping import answer_to
 from lined_jobs import CREEK, ONE_ARC
+from radius_wall import WALL as RADIUS_WALL
+from slab_jobs import WALK
 
 WALL: dict[str, Any] = {
     "bowstring": 1, "drawn_to": "face", "width": "10 in", "edge": "left", "tolerance": "1/4 in",
@@ -128,3 +131,44 @@ def test_joints_of_a_wall_that_waits_go_by_no_slabs_thickness() -> None:
         row = next(one for one in answer_to(job)["build"] if one["key"] == "joints")
         assert row["state"] == "open" and row["more"] == say("walled.joints")
     assert "Base under top" not in on_paper(waits) and "Bottom of dig under top 4' 6\"" in on_paper(waits)
+
+
+def test_a_wall_whose_stakes_stand_clear_gets_them_off_its_straight_too_and_its_line_again_on_the_footing() -> None:
+    """The arc's cards set A to B; at the straight's start nothing is set, and the wall there would have no stake."""
+    job = {
+        **WALL,
+        **OFF,
+        "line": [WALL["line"][0], {"arc": {"radius": "34 ft", "central_angle": "60"}, "turn": "right"}],
+    }
+    lines, told = page(job, "edges")["lines"], on_paper(job)
+    for text in (say("lined.hubs_straight", places=say("lined.hub_start")), say("walled.line_first"),
+                 say("walled.line_again_stakes")):  # fmt: skip
+        assert text in lines and text in told, text
+    bare = {key: value for key, value in WALL["slab"].items() if not key.startswith("footing")}
+    assert say("walled.line_first") not in page({**job, "slab": bare}, "edges")["lines"]
+    on_line = {key: value for key, value in job.items() if key not in OFF}
+    assert say("walled.line_again") in page(on_line, "edges")["lines"]
+    assert not any(
+        "No arc's card" in text for text in page(on_line, "edges")["lines"]
+    )  # there the hubs' own table does
+
+
+def test_a_walls_forms_are_no_boards_on_paper_and_sentences_begin_with_capitals() -> None:
+    told = on_paper(WALL)
+    assert "Forms. The wall's forms are designed; the footing's boards aren't listed. " in told
+    assert say("walled.designed") in told and "Boards." not in told and ". bracing" not in told
+    answer = answer_to(WALL)
+    assert ">Forms <b>" in build_html(answer, "boards") and ">Boards <b>" not in build_html(answer, "boards")  # type: ignore[arg-type]
+    deep = on_paper({**CREEK, "slab": {"poured": "slab", "thickness": "4 ft"}})
+    assert "Boards. This deep, forms are designed; bracing too" in deep
+
+
+def test_joints_are_marked_on_a_walls_face_of_no_board() -> None:
+    """A wall's form is plywood of no known thickness: nothing runs longer by a board's."""
+    lines = page(WALL, "joints")["lines"]
+    assert say("walled.taped_line") in lines and not any("board" in text for text in lines)
+    alone = answer_to(RADIUS_WALL)["joints"]
+    assert alone["taped"] == say("walled.taped") and (alone["longer"], alone["longer_shown"]) == (0.0, "")
+    html = build_html(answer_to(RADIUS_WALL), "joints")  # type: ignore[arg-type]
+    assert "board" not in re.sub(r"<[^>]+>", " ", html)
+    assert "board" in answer_to(WALK)["joints"]["taped"]

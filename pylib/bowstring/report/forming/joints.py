@@ -25,7 +25,7 @@ def report_joints(plan: Plan) -> JointsPart | None:
         return None
     tape, chosen = plan.tape, jointing.chosen
     depth = depth_of(plan)
-    longer = turned(slab) * form_of(plan).thickness
+    longer = 0.0 if is_wall(plan) else turned(slab) * form_of(plan).thickness
     state = _state(plan, jointing)
     return {
         "state": state,
@@ -42,7 +42,7 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "depth": depth,
         "depth_shown": mark_up(inch_tape(tape), depth) if depth else "",
         "longer": longer,
-        "longer_shown": _longer(plan, longer),
+        "longer_shown": "" if is_wall(plan) else _longer(plan, longer),
         "corner": degrees(chosen.corner),
         "rows": [] if state == "stop" else _rows(plan, chosen),
         "grid": [],
@@ -51,7 +51,7 @@ def report_joints(plan: Plan) -> JointsPart | None:
         "conclusion": _conclusion(plan, jointing) if state != "stop" else "",
         "stop": _stop(plan, jointing) if state == "stop" else "",
         "warned": warned(plan, jointing),
-        "taped": say("joints.taped", longer=_longer(plan, longer)),
+        "taped": say("walled.taped") if is_wall(plan) else say("joints.taped", longer=_longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
         "cautions": [] if is_wall(plan) else [say("joints.silica")],
     }

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import ceil
 
+from bowstring.forming.plywood import sheets_of
 from bowstring.forming.stock import Practice
 from bowstring.report.forming.boards import report_boards
 from bowstring.report.forming.boards_bending import name_of
@@ -117,11 +117,24 @@ def _plywood(plan: Plan, marks: Marks, practice: Practice) -> Iterator[str]:
     yield say("walled.plywood", thickness=tape.show_limit(most.thickness), radius=tape.show(radius),
               least=tape.show(most.along))  # fmt: skip
     if height:
-        across, along = practice.strip_lengths
-        rows = ceil(height / across - 1e-9)
-        outer, inner = (rows * ceil(marks.edge(key).length / along - 1e-9) for key in (OUTSIDE, INSIDE))
-        yield say("walled.sheets", across=tape.show_whole(across), along=tape.show_whole(along), outer=outer,
-                  inner=inner)  # fmt: skip
+        yield _sheets(plan, marks, practice, height)
+
+
+def _sheets(plan: Plan, marks: Marks, practice: Practice, height: float) -> str:
+    """How many sheets both faces take, and what is ripped out of some for an upper row that is low."""
+    tape, (across, along) = plan.tape, practice.strip_lengths
+    lengths = marks.edge(OUTSIDE).length, marks.edge(INSIDE).length
+    made = sheets_of(lengths, height, practice.strip_lengths, practice.saw)
+    outer, inner = made.each
+    key = (
+        "walled.sheets_ripped"
+        if made.strip and made.rows
+        else "walled.sheets_strips"
+        if made.strip
+        else "walled.sheets"
+    )
+    shown = {"across": tape.show_whole(across), "along": tape.show_whole(along), "strip": thick(tape, made.strip)}
+    return say(key, outer=outer, inner=inner, ripped=made.ripped, **shown)
 
 
 def _footing(plan: Plan, *, short: bool = False) -> Iterator[str]:

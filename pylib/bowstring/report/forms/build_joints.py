@@ -69,7 +69,7 @@ class JointsPart(TypedDict):
             shortest (of the worst one, where the width changes).
         most: the longest that a panel may be along the outer form; most_shown, why_most: which rule took effect.
         depth: how deep a joint is cut at least, ``None`` as long as no thickness is said, and in a wall.
-        longer: how much longer the back of the outer board is than its face.
+        longer: how much longer the back of the outer board is than its face; nothing of a wall, whose form is no board.
         corner: the least angle between a joint and an edge, degrees: 90 where the width is the same all along.
         rows: the joints from A on, and B last; offers: the counts to choose from.
         text: the row's conclusion; conclusion: the page's, over two lines; stop: why no table stands there, else empty.

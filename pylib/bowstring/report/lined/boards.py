@@ -68,6 +68,8 @@ def stakes_bought(plan: LinePlan) -> int:
 
 def paper_lines(plan: LinePlan) -> list[str]:
     """Return what the form sheet says of the boards, nothing where none bends or something has to be said first."""
+    if is_wall(plan.plan) and plan.slab is not None and not plan.asks:
+        return [say("walled.designed")]
     made = made_of(plan)
     found = cut(made) if made else None
     return paper_of(made, found) if made and found else []
@@ -81,6 +83,17 @@ def _stakes(made: LineBoards, found: LineCut | None) -> int:
     return made.stakes(sum(found.splices().values()) if found else 0)
 
 
+def _designed(plan: LinePlan) -> LinedPage:
+    """Return the page of forms that no list has: of a wall, whose footing's boards stand in none either."""
+    if not is_wall(plan.plan):
+        return page_of("boards", "near", say("boards.wall"), say("boards.wall_more"))
+    footing = bool(plan.said.slab.footing_width)
+    more = say("walled.faces_unlisted") if footing else say("walled.by_supplier")
+    made = page_of("boards", "near", say("walled.forms_designed"), more)
+    made["lines"] = [*([say("walled.unlisted")] if footing else []), say("walled.designed")]
+    return made
+
+
 def _waiting(plan: LinePlan) -> LinedPage:
     """Return the page of boards that wait for something: before there is a slab, what bends to the line itself."""
     unknown = unknown_board(plan.plan)
@@ -89,9 +102,7 @@ def _waiting(plan: LinePlan) -> LinedPage:
     if plan.wrong is not None:
         return page_of("boards", "stop", say("lined.no_edge"), plan.wrong.wrong, "slab")
     if is_designed(plan.plan) and plan.slab is not None:
-        made = page_of("boards", "near", say("boards.wall"), say("boards.wall_more"))
-        made["lines"] = [say("walled.unlisted")] if is_wall(plan.plan) and plan.said.slab.footing_width else []
-        return made
+        return _designed(plan)
     if plan.asks:
         return page_of("boards", "open", say("lined.line_first"), plan.asks[0], "pieces")
     short = boards_row.short_of(choose(plan.plan, line_alone(plan)))

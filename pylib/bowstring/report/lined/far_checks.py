@@ -2,6 +2,9 @@
 
 Each arc's own checks see nothing of how it was joined to the piece before it. A straight from one piece's end to
 another's, past a join, reads shorter where the line turns more there and longer where it turns less.
+
+All are taped between points of the line itself, also where the stakes stand off it: off a straight's end no step sets
+one, and at a kink a piece's end has no one place off the line.
 """
 
 from __future__ import annotations
@@ -23,7 +26,6 @@ from bowstring.report.far_checks import FAR
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.read import FarChecks
 from bowstring.report.lined.ground import LineGround
-from bowstring.report.lined.hubs import aside_of
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.report.read import LINE_END, read_row, typed_of
@@ -65,19 +67,14 @@ def report_far(plan: LinePlan, kept: Kept, errors: Errors) -> FarChecks:
 
 
 def ends_of(plan: LinePlan) -> list[Point]:
-    """Return where the pieces begin and end on the stakes' line, in the line's frame."""
-    runs, left = plan.line.runs, aside_of(plan)
-    return [*(run.start.aside(left).point for run in runs), runs[-1].end.aside(left).point]
+    """Return where the pieces begin and end on the line itself, in the line's frame."""
+    runs = plan.line.runs
+    return [*(run.start.point for run in runs), runs[-1].end.point]
 
 
 def pasts(plan: LinePlan, errors: Errors) -> list[Past]:
-    """Return the fewest distances that see every join, as far as one does: for each the one that sees it best.
-
-    None of an offset line with kinks: its pieces' ends are no one place there.
-    """
+    """Return the fewest distances that see every join, as far as one does: for each the one that sees it best."""
     ends = ends_of(plan)
-    if aside_of(plan) and any(not join.tangent for join in plan.line.joins):
-        return []
     ground = LineGround(plan)
     pairs = [
         (first, last)
@@ -144,10 +141,25 @@ def _row(plan: LinePlan, past: Past, one: Judged) -> CheckRow:
 
 
 def _called(plan: LinePlan, number: int) -> str:
-    """What an end is called: by the piece that begins there."""
+    """What an end is called: by the piece that begins there. Where the stakes stand off the line, by the point of the
+    line that an arc's own steps set there, so that nobody tapes between the stakes instead."""
+    if plan.plan.layout.job.outward:
+        return _called_on_line(plan, number)
     if number in (0, len(plan.line.pieces)):
         return say("lined.place_start" if number == 0 else "lined.place_end")
     return say("lined.place_begins", piece=_within(plan, number + 1))
+
+
+def _called_on_line(plan: LinePlan, number: int) -> str:
+    """What an end is called where the stakes stand off it: A0 or B0 of an arc, else the line's own end, or that of a
+    straight."""
+    pieces = plan.line.pieces
+    for at, point in ((number, "A0"), (number - 1, "B0")):
+        if 0 <= at < len(pieces) and isinstance(pieces[at], Bend):
+            return say("lined.place_of_arc", point=point, piece=_within(plan, at + 1))
+    if number in (0, len(pieces)):
+        return say("lined.place_own_start" if number == 0 else "lined.place_own_end")
+    return say("lined.place_own_begins", piece=_within(plan, number + 1))
 
 
 def _within(plan: LinePlan, number: int) -> str:

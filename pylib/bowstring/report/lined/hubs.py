@@ -139,6 +139,13 @@ class LineHubs:
         return [hub for hub in self.ends if self._is_straight(hub.mark.square)]
 
     @cached_property
+    def bare(self) -> list[LineHub]:
+        """The places where no arc begins or ends, of a line whose stakes stand off it and clear of every dig."""
+        if self.ends or not self.aside:
+            return []
+        return [LineHub(mark, None) for mark in self._marks() if mark.is_end and self._is_straight(mark.square)]
+
+    @cached_property
     def alike(self) -> Reach | None:
         """Where the hubs of all ends and all arcs stand, ``None`` where they differ or none is set: the same whichever
         arc is staked."""

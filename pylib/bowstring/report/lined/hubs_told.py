@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from bowstring.forming.line.pieces import Bend
+from bowstring.report.forming.plan import is_wall
 from bowstring.report.forms.build_lined import LinedTable
 from bowstring.report.lined.hubs import LineHub, LineHubs, Reach, Stray
 from bowstring.report.lined.line import name_of
@@ -65,6 +66,7 @@ def set_told(hubs: LineHubs) -> Iterator[str]:
     """Yield how the hubs are set and proved."""
     if not hubs.ends:
         yield say("edges.clear_of_dig")
+        yield from straights_told(hubs)
         return
     yield say("lined.hubs_square")
     if any(not join.tangent for join in hubs.plan.line.joins):
@@ -79,9 +81,21 @@ def arcs_told(hubs: LineHubs) -> Iterator[str]:
         yield say("lined.hubs_arcs")
 
 
-def again_told(hubs: LineHubs) -> str:
-    """Return from what the line is set again once it is dug."""
-    return say("edges.line_again" if hubs.ends else "edges.line_again_stakes")
+def straights_told(hubs: LineHubs) -> Iterator[str]:
+    """Yield where stakes are missing that stand off the line, clear of the dig: at an end of a straight no arc's steps
+    set one."""
+    if hubs.bare:
+        yield say("lined.hubs_straight", places="; ".join(place_told(hubs.plan, hub) for hub in hubs.bare))
+
+
+def again_told(hubs: LineHubs) -> Iterator[str]:
+    """Yield from what the line is set again once it is dug; of a wall on a footing for that and on it."""
+    if is_wall(hubs.plan.plan):
+        if hubs.plan.said.slab.footing_width:
+            yield say("walled.line_first")
+        yield say("walled.line_again" if hubs.ends else "walled.line_again_stakes")
+        return
+    yield say("edges.line_again" if hubs.ends else "edges.line_again_stakes")
 
 
 def table_of_hubs(hubs: LineHubs) -> Iterator[LinedTable]:

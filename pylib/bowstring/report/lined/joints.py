@@ -143,7 +143,8 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
 
 def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
     """How they are cut, and why so."""
-    chosen, lines = jointing.chosen, [say("lined.joints_taped"), say("lined.joints_square")]
+    taped = say("walled.taped_line" if is_wall(plan.plan) else "lined.joints_taped")
+    chosen, lines = jointing.chosen, [taped, say("lined.joints_square")]
     if told := [*joints_told(plan.plan, ends_along(plan))]:
         lines.append(" ".join(told))
     if any(not join.tangent for join in plan.line.joins):

@@ -11,7 +11,7 @@ MESSAGES = {
     ),
     "edges.hubs_first": "Set pegs outside the dig first: your stakes get dug out.",
     "edges.line_again": "After the dig and the sub-base, set the line again from the pegs.",
-    "edges.line_again_stakes": "After the dig and the sub-base, set the line again from them.",
+    "edges.line_again_stakes": "After the dig and the sub-base, set the line again from your stakes.",
     "edges.ends_head": "{edge}: its ends, no centre needed",
     "edges.end_in": "{mark}: {width} from {near}, towards the centre, and {diagonal} from {far}.",
     "edges.end_out": "{mark}: {width} from {near}, away from the centre, and {diagonal} from {far}.",

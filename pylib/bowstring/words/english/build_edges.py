@@ -86,7 +86,7 @@ MESSAGES = {
     "edges.paint_footing_at": "Paint the dig line along each edge of the footing, and dig.",
     "edges.line_again": "After the dig and the base, set the line again from the hubs.",
     "edges.clear_of_dig": "Your stakes stand clear of the dig.",
-    "edges.line_again_stakes": "After the dig and the base, set the line again from them.",
+    "edges.line_again_stakes": "After the dig and the base, set the line again from your stakes.",
     # the stick
     "edges.stick": "Width stick: {length}",
     "edges.stick_tapers": "Width stick: a mark for every stake",

@@ -44,6 +44,8 @@ MESSAGES = {
     "walled.level_top": "Top level all along, and across",
     "walled.level_how": "One height at every stake, on both faces.",
     "walled.joints": "Joints as drawn",
+    "walled.taped": "Tape each from A, never mark to mark, on the *concrete face* of the form.",
+    "walled.taped_line": "Tape each from the line's start, never mark to mark, on the *concrete face* of the form.",
     # what is under it
     "walled.below": "Top of footing *{footing}* below the top; dig *{dig}* below.",
     "walled.below_base": "Top of footing *{footing}* below the top, its underside {under}; dig *{dig}*, base included.",
@@ -75,6 +77,8 @@ MESSAGES = {
     "walled.faces_footing": "footing: {board}",
     "walled.faces_low": "footing: {board} too low, {height} high",
     "walled.faces_unlisted": "the footing's boards aren't listed",
+    "walled.forms_designed": "The wall's forms are designed",
+    "walled.by_supplier": "not boards on stakes",
     "walled.faces_designed": "their forms are designed",
     "walled.forms": "Wall forms: {outside} outside, {inside} inside, {height} high",
     "walled.areas": "Contact area: {outside} outside, {inside} inside.",
@@ -85,7 +89,12 @@ MESSAGES = {
         "Plywood up to {thickness} bends dry to R {radius}, face grain along it; the panel makers' table allows {least}."
     ),
     "walled.no_plywood": "No plywood on the makers' table bends dry to R {radius}: {least} is the tightest.",
-    "walled.sheets": "Sheets {across} x {along}, full height: {outer} outside, {inner} inside.",
+    "walled.sheets": "Sheets {across} x {along}, to the full height of the wall: {outer} outside, {inner} inside.",
+    "walled.sheets_ripped": (
+        "Sheets {across} x {along}: {outer} outside, {inner} inside, and {ripped} to rip: the upper row is only {strip} "
+        "high."
+    ),
+    "walled.sheets_strips": "Sheets {across} x {along}: {ripped} for both faces, ripped {strip} high.",
     "walled.footing_edges": ("Footing forms: {outer} outside on R {out_radius}, {inner} inside on R {in_radius}."),
     "walled.footing_boards": "For the footing: {told} {stakes} form stakes, a tenth spare.",
     "walled.footing_title": "Footing forms: cut list and stakes",

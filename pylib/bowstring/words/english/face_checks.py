@@ -122,6 +122,10 @@ MESSAGES = {
     "face_checks.draw_none": "Nothing read is out.",
     "face_checks.ring": "{stake}?",
     "face_checks.line": "The whole line: {count} checks",
+    "face_checks.line_one": "The whole line: 1 check",
     "face_checks.line_told": "No step measured these. Tape them once every arc is staked.",
+    "face_checks.line_told_on": (
+        "No step measured these. Tape between points of the line itself, not the stakes off it, before you dig."
+    ),
     "face_checks.line_sees": "catches {piece}'s end off by {miss} or more",
 }

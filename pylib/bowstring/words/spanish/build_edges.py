@@ -87,7 +87,7 @@ MESSAGES = {
     "edges.paint_footing_at": "Pinte la línea de excavación sobre cada borde de la zapata, y excave.",
     "edges.line_again": "Después de excavar y tender la base, trace otra vez la línea desde los ~trompos~.",
     "edges.clear_of_dig": "Sus ~estacas~ quedan fuera de la excavación.",
-    "edges.line_again_stakes": "Después de excavar y tender la base, trace otra vez la línea desde ellas.",
+    "edges.line_again_stakes": "Después de excavar y tender la base, trace otra vez la línea desde sus ~estacas~.",
     "edges.stick": "Vara de ancho: {length}",
     "edges.stick_tapers": "Vara de ancho: una marca por ~estaca~",
     "edges.stick_first": "cara de la primera ~tabla~",

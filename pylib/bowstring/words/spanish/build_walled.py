@@ -48,6 +48,10 @@ MESSAGES = {
     "walled.level_top": "Arriba ~a nivel~, a lo largo y a lo ancho",
     "walled.level_how": "La misma altura en cada ~estaca~, en las dos caras.",
     "walled.joints": "~Juntas~ según el ~plano~",
+    "walled.taped": "Mida cada una desde A, nunca de marca a marca, por la *~cara del concreto~*.",
+    "walled.taped_line": (
+        "Mida cada una desde el inicio de la línea, nunca de marca a marca, por la *~cara del concreto~*."
+    ),
     # what is under it
     "walled.below": "Zapata por arriba: *{footing}* abajo del canto; excave *{dig}* abajo del canto.",
     "walled.below_base": (
@@ -83,6 +87,8 @@ MESSAGES = {
     "walled.faces_footing": "zapata: {board}",
     "walled.faces_low": "zapata: {board} es baja, {height} de alto",
     "walled.faces_unlisted": "las ~tablas~ de la zapata no se listan",
+    "walled.forms_designed": "Las ~formas~ del muro se calculan",
+    "walled.by_supplier": "no van ~tablas~ y ~estacas~",
     "walled.faces_designed": "sus ~formas~ se calculan",
     "walled.forms": "~Formas~ del muro: {outside} por fuera, {inside} por dentro, {height} de alto",
     "walled.areas": "Área de contacto: {outside} por fuera, {inside} por dentro.",
@@ -94,7 +100,12 @@ MESSAGES = {
         "fabricante admite {least}."
     ),
     "walled.no_plywood": "Ningún triplay de la lista se dobla en seco a R {radius}: {least} cuando menos.",
-    "walled.sheets": "Hojas de {across} x {along}, a todo el alto: {outer} por fuera, {inner} por dentro.",
+    "walled.sheets": "Hojas de {across} x {along}, a todo el alto del muro: {outer} por fuera, {inner} por dentro.",
+    "walled.sheets_ripped": (
+        "Hojas de {across} x {along}: {outer} por fuera, {inner} por dentro, y {ripped} para tiras: la fila de arriba "
+        "es de solo {strip} de alto."
+    ),
+    "walled.sheets_strips": "Hojas de {across} x {along}: {ripped} para las dos caras, en tiras de {strip} de alto.",
     "walled.footing_edges": (
         "~Formas~ de la zapata: {outer} por fuera en R {out_radius}, {inner} por dentro en R {in_radius}."
     ),

@@ -130,6 +130,11 @@ MESSAGES = {
     "face_checks.draw_none": "Nada de lo leído está fuera.",
     "face_checks.ring": "¿{stake}?",
     "face_checks.line": "Toda la línea: {count} ~revisiones~",
+    "face_checks.line_one": "Toda la línea: 1 ~revisión~",
     "face_checks.line_told": ("Ningún paso midió esto. Mídalo cuando todos los ~arcos~ estén trazados."),
+    "face_checks.line_told_on": (
+        "Ningún paso midió esto. Mídalo entre puntos de la línea misma, no entre las ~estacas~ fuera de ella, antes de "
+        "excavar."
+    ),
     "face_checks.line_sees": "avisa si {piece} termina desviado {miss} o más",
 }
