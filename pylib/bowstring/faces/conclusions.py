@@ -171,6 +171,9 @@ def _neighbors(answer: Answer) -> Iterator[tuple[StakeRow, StakeRow]]:
 
 
 def _on_line(answer: Answer) -> Told:
+    pins = answer["on_line"]["pins"]
+    if pins in ("back", "maybe"):
+        return Told(say(f"why.on_line.pin_{pins}"))
     return Told(
         say(f"why.on_line.{answer['driven']}{'_off' if answer['driven'] == 'board' and answer['offset'] else ''}")
     )

@@ -77,7 +77,15 @@ def stakes_html(
         _bare(answer, bare),
         _numbers(one, was.card),
         _right(one),
-        _notes([*([was.edge] if was.edge else []), *_was_said(one, was.card), *one["notes"], *_unread(answer, one)]),
+        _notes(
+            [
+                *([was.edge] if was.edge else []),
+                *_was_said(one, was.card),
+                *_on_line(answer, one),
+                *one["notes"],
+                *_unread(answer, one),
+            ]
+        ),
         _received(one, anew or {}),
         ticket_fields_html(answer) if one["kind"] == "locate" else "",
         "</section>",
@@ -179,6 +187,14 @@ def _unread(answer: Answer, card: CardRow) -> list[str]:
     """What the first card that builds on the stakes says while no check was read, where there is any."""
     builds = card["kind"] == "board" or (card["mark"] and card["number"] == 1)
     return [say("card.note.no_check")] if builds and nothing_read(answer) else []
+
+
+def _on_line(answer: Answer, card: CardRow) -> list[str]:
+    """Of a card that drives pins, which point of theirs is on the line, where that isn't their center. It's told with
+    the card and isn't part of it: it changes with the slab, and no stake's number does."""
+    told = answer["on_line"]["card"]
+    stakes = {stake["name"] for stake in answer["stakes"]}
+    return [told] if told and (card["stake"] or not stakes.isdisjoint(card["sets"])) else []
 
 
 def _notes(notes: Sequence[str]) -> str:

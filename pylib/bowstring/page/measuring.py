@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from math import isclose
 from typing import TYPE_CHECKING
 
 from bowstring.errors import BadJob
@@ -228,8 +229,10 @@ def _asked_of_offset(fields: Mapping[str, str], echoes: Mapping[str, str], tape:
     """Return what is asked beside the offset, with its answers: which edge is staked, or to which side an offset is."""
     if is_edge_open(fields) and "width" in echoes:
         return _edges(fields, read_length(fields["width"], tape.unit, "width").metres / 2, tape, seen)
-    if "offset" not in echoes or fields.get("toward"):
+    if "offset" not in echoes:
         return ""
+    if fields.get("toward"):
+        return _pins(fields, tape, seen)
     return _sides(read_length(fields["offset"], tape.unit, "offset", zero=True).metres, seen)
 
 
@@ -256,6 +259,26 @@ def _sides(offset: float, seen: Tape) -> str:
     shown = seen.show_whole(offset)
     answers = [({"toward": side}, say(f"numbers.side_{side}", offset=shown)) for side in ("centre", "outside")]
     return f" <b>{marked(say('numbers.side_asked'))}</b> " + "".join(fill_button(*answer) for answer in answers)
+
+
+def _pins(fields: Mapping[str, str], tape: Tape, seen: Tape) -> str:
+    """Return which point of pins is on the line that are set off as far as a board is thick, with a button that sets
+    their centers half a pin farther off, where their diameter is known; empty otherwise."""
+    if fields.get("driven", "pin") != "pin":
+        return ""
+    from bowstring.forming.stock import FEET, METRES  # once somebody has an offset
+
+    offset = read_length(fields["offset"], tape.unit, "offset", zero=True).metres
+    thick = (FEET if tape.feet else METRES).thicknesses
+    if not any(isclose(offset, one, abs_tol=1e-9) for one in thick):
+        return ""
+    told = f" <b>{marked(say('numbers.pins_edge'))}</b> "
+    try:
+        half = read_length(fields.get("diameter", ""), tape.unit, "diameter", bare=False).metres / 2
+    except BadJob:
+        return told
+    exact = typed_length(offset + half, tape)
+    return told + fill_button({"offset": exact}, say("numbers.pins_centers", size=seen.show_whole(offset + half)))
 
 
 @remembered(256)

@@ -9,6 +9,8 @@ from bowstring.geometry.plane import Point
 from bowstring.job.job import Job
 from bowstring.layout.layout import Layout
 from bowstring.layout.limits import limits_of
+from bowstring.report.forming.pins import Pins, centers_told, pins_of
+from bowstring.report.forming.plan import plan_of
 from bowstring.report.forms.stakeline import OnLinePart, OverrunPart
 from bowstring.units.sizes import TWO_FEET
 from bowstring.words import say
@@ -25,33 +27,42 @@ def report_on_line(layout: Layout) -> OnLinePart:
     """Return the answer's ``on_line``."""
     job = layout.job
     tape, half = job.shown, job.diameter / 2 if job.diameter else None
+    plan = plan_of(layout, job.forming)
+    pins = pins_of(plan)
     return {
-        "point": say(f"on_line.{_point(job)}"),
-        "lines": _lines(job, half),
+        "point": say(f"on_line.{_point(job, pins)}"),
+        "pins": pins,
+        "card": say(f"on_line.card_{pins}") if pins in ("back", "maybe") else "",
+        "lines": [*_lines(job, half, pins), *(centers_told(plan) if pins in ("back", "maybe") else [])],
         "half": half,
         "half_shown": None if half is None else tape.show_whole(half),
         "drawn_to": _drawn_to(job),
-        "come_back": _come_back(job),
+        "come_back": _come_back(job, pins),
         "overrun": None if job.driven == "hub" else _overrun(layout),
     }
 
 
-def _point(job: Job) -> str:
-    """The stakes behind a board stand on a line of their own."""
+def _point(job: Job, pins: Pins) -> str:
+    """The stakes behind a board stand on a line of their own, and so do pins."""
+    if pins in ("back", "maybe"):
+        return f"pin_{pins}"
     return "board_off" if job.driven == "board" and job.outward else job.driven
 
 
-def _lines(job: Job, half: float | None) -> list[str]:
+def _lines(job: Job, half: float | None, pins: Pins) -> list[str]:
     tape = job.shown
     if job.driven == "board":
-        return [say(f"on_line.{_point(job)}_first"), say("on_line.board_then")]
+        return [say(f"on_line.{_point(job, pins)}_first"), say("on_line.board_then")]
+    if pins == "past":
+        return [say("on_line.pin_first"), say("on_line.pin_past")]
     if job.driven != "pin":
         size = say("on_line.size_feet" if tape.feet else "on_line.size_metric")
         return [say(f"on_line.{job.driven}_{part}", size=size) for part in ("first", "then")]
+    first = say("on_line.pin_back_first" if pins == "back" else "on_line.pin_first")
     if half is None or job.diameter is None:
-        return [say("on_line.pin_first"), say("on_line.pin_feet" if tape.feet else "on_line.pin_metric")]
+        return [first, say("on_line.pin_feet" if tape.feet else "on_line.pin_metric")]
     held = say("on_line.pin_held", half=tape.show_whole(half), size=tape.show_whole(job.diameter))
-    return [say("on_line.pin_first"), held]
+    return [first, held]
 
 
 def _drawn_to(job: Job) -> str | None:
@@ -65,10 +76,10 @@ def _drawn_to(job: Job) -> str | None:
     return " ".join([told, say("on_line.width", width=width, half=half)])
 
 
-def _come_back(job: Job) -> str | None:
+def _come_back(job: Job, pins: Pins) -> str | None:
     if not job.outward or job.driven == "board":
         return None
-    each = say(f"on_line.each_{job.driven}")
+    each = say("on_line.each_pin_back" if pins == "back" else f"on_line.each_{job.driven}")
     return say("on_line.come_back", offset=job.shown.show_whole(abs(job.outward)), each=each)
 
 

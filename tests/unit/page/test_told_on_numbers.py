@@ -164,3 +164,30 @@ def test_no_side_is_asked_of_no_offset(offset: str) -> None:
     made = told("numbers", {**OFF, "offset": offset})
     assert fills(made["echoes"].get("offset", "")) == []
     assert made["lines"]["line"]["state"] != "open"
+
+
+# --- pins set off as far as a board is thick
+
+
+PINS = {**PLAIN, "drawn_to": "face", "offset": "1-1/2 in", "toward": "outside", "diameter": "3/4 in"}
+
+
+def test_of_pins_as_far_off_as_a_board_is_thick_their_edge_is_told_and_their_centers_offered() -> None:
+    """A board of 2 in is 1-1/2 in dressed (PS 20, American Softwood Lumber Standard), and half a pin is 3/8 in."""
+    echo = told("numbers", PINS)["echoes"]["offset"]
+    assert say("numbers.pins_edge") in text_of(echo) and fills(echo) == [{"offset": '1-7/8"'}]
+    set_so = {**PINS, **fills(echo)[0]}
+    assert fills(told("numbers", set_so)["echoes"]["offset"]) == []
+    arcs = answering(job_of_fields(set_so))
+    assert arcs["staked"]["radius"] - arcs["arc"]["radius"] == pytest.approx(1.875 * 0.0254, abs=1e-12)
+    odd = fills(told("numbers", {**PINS, "diameter": "5/8 in"})["echoes"]["offset"])  # no mark of its tape
+    arcs = answering(job_of_fields({**PINS, **odd[0]}))
+    assert arcs["staked"]["radius"] - arcs["arc"]["radius"] == pytest.approx(1.8125 * 0.0254, abs=1e-9)
+
+
+@pytest.mark.parametrize(("changes", "asked"), [
+    ({"diameter": ""}, True), ({"driven": "hub", "diameter": ""}, False), ({"offset": "2 in"}, False),
+])  # fmt: skip
+def test_no_centers_are_offered_where_none_can_be_told(changes: dict[str, str], asked: bool) -> None:
+    echo = told("numbers", {**PINS, **changes})["echoes"]["offset"]
+    assert fills(echo) == [] and (say("numbers.pins_edge") in text_of(echo)) is asked

@@ -115,3 +115,75 @@ def test_a_width_tells_how_far_a_face_is_from_the_centre_line() -> None:
 def test_a_line_that_isnt_known_means_nothing_for_the_offset() -> None:
     assert part(drawn_to="unsure")["drawn_to"] is None
     assert answer_to({key: value for key, value in JOB.items() if key != "drawn_to"})["on_line"]["drawn_to"] is None
+
+
+WALK: dict[str, Any] = {
+    "arc": {"radius": "41' 6\"", "chord": "36 ft"}, "side": "left", "levels": 2, "drawn_to": "face", "edge": "inside",
+    "width": "4' 6\"", "board": {"kind": "2x4"}, "driven": "pin", "diameter": "3/4 in", "toward": "centre",
+}  # fmt: skip
+FILL: dict[str, Any] = {
+    "arc": {"chord": "24 ft", "sagitta": "3 ft"}, "side": "left", "levels": 2, "drawn_to": "face", "driven": "pin",
+    "slab": {"fills": True, "thickness": "4 in"}, "board": {"kind": "1x4"}, "diameter": "3/4 in",
+    "toward": "outside",
+}  # fmt: skip
+
+
+def forms_of(job: dict[str, Any]) -> tuple[dict[str, Any], dict[str, Any]]:
+    """The line's part, and the forms' own row along the curve."""
+    answer = answer_to(job)
+    edges: Any = answer["edges"]
+    row = next(line for line in edges["lines"] if line["key"] in ("inner_form", "outer_form") and line["yours"])
+    return dict(answer["on_line"]), dict(row)
+
+
+@pytest.mark.parametrize(("job", "board"), [(WALK, 1.5), (FILL, 0.75)], ids=["walk", "fills"])
+def test_pins_that_hold_a_board_are_on_its_back_by_their_edges(job: dict[str, Any], board: float) -> None:
+    """2x4 and 1x4 are 1-1/2 in and 3/4 in thick (PS 20, American Softwood Lumber Standard, the dressed sizes): a pin of
+    3/4 in takes 3/8 in of that where its center is on the board's back."""
+    told, row = forms_of({**job, "offset": f"{board} in"})
+    assert told["pins"] == "back" and told["point"] == "The line is each pin's edge toward the board, not its center."
+    assert row["note"].endswith("your pins' edges") and "edge toward the board" in told["card"]
+    centers = {1.5: '1-7/8"', 0.75: '1-1/8"'}[board]
+    assert told["lines"][-1] == f"To work by centers instead, set the offset to {centers}."
+    form = " ".join(answer_to({**job, "offset": f"{board} in"})["edges"]["form"])  # type: ignore[index]
+    assert "set each pin's edge on the line, not its center" in form and centers in form
+
+
+@pytest.mark.parametrize(("job", "board"), [(WALK, 1.5), (FILL, 0.75)], ids=["walk", "fills"])
+def test_pins_hold_a_board_by_their_centers_half_a_pin_behind_it(job: dict[str, Any], board: float) -> None:
+    answer = answer_to({**job, "offset": f"{board + 3 / 8} in"})
+    told, row = forms_of({**job, "offset": f"{board + 3 / 8} in"})
+    assert told["pins"] == "past" and told["point"] == "The line is the center of each pin." and not told["card"]
+    assert not any("off it" in line for line in told["lines"]), "the half would be taken twice"
+    clear = abs(answer["staked"]["radius"] - answer["arc"]["radius"]) - 0.0254 * 3 / 8
+    assert clear == pytest.approx(0.0254 * board, abs=1e-12), "from the concrete to the pin's edge there is the board"
+    assert row["note"].endswith("your pins, centers half a pin behind it") and row["off"] == 0.0
+
+
+@pytest.mark.parametrize(("offset", "driven"), [("1-5/8 in", "pin"), ("1 in", "pin"), ("1-1/2 in", "marked")])
+def test_what_stands_in_a_boards_place_holds_none(offset: str, driven: str) -> None:
+    job = {**WALK, "offset": offset, "driven": driven}
+    if driven != "pin":
+        del job["diameter"]
+    answer = answer_to(job)
+    assert "pull each before its board" in answer["edges"]["form"][-1], "no form stake"  # type: ignore[index]
+    assert not answer["on_line"]["pins"]
+    free = answer_to({**job, "offset": "3 in"})
+    assert not any("pull each" in text for text in free["edges"]["form"])  # type: ignore[index]
+
+
+def test_no_number_of_a_stake_changes_by_which_point_of_a_pin_is_on_the_line() -> None:
+    job = {**WALK, "offset": "1-1/2 in"}
+    for other in ({"driven": "hub"}, {"driven": "pin", "diameter": "5/8 in"}):
+        changed = {
+            name: value for name, value in {**job, **other}.items() if name != "diameter" or other["driven"] == "pin"
+        }
+        stakes = [(one["x"], one["y"]) for one in answer_to(changed)["stakes"]]
+        assert stakes == [(one["x"], one["y"]) for one in answer_to(job)["stakes"]]
+
+
+def test_without_a_slab_it_is_told_what_a_board_would_do() -> None:
+    job = {name: value for name, value in WALK.items() if name not in ("width", "edge", "board")}
+    told = part(**{**job, "offset": "1-1/2 in"})
+    assert told["pins"] == "maybe" and "their edge toward the board" in told["point"] and told["card"]
+    assert part(**{**job, "offset": "2 ft"})["pins"] == ""

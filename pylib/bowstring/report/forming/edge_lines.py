@@ -92,7 +92,7 @@ def _lines(plan: Plan, marks: Marks) -> Iterator[_Line]:
             yield _Line(DIG[key], _under_middle(plan, marks, away * (half + overdig_of(plan))), None)
             continue
         for kind, more in kinds:
-            off = edge.first + away * more
+            off = edge.first + away * (more + (marks.past if kind is FORM and key == marks.boarded else 0.0))
             if edge.is_arc and plan.line.radius + off > 0:
                 yield _Line(kind[key], Edge(plan.line, off, off), off)
     if plan.taper is None or plan.edge == CENTER:
@@ -163,10 +163,17 @@ def _note(plan: Plan, marks: Marks, key: str, yours: str) -> str:
         return say("edges.note_footing", width=plan.tape.show(plan.said.slab.footing_width or 0.0))
     if key in FORM.values():
         back = say("edges.note_back", board=board_of(plan)[0])
-        return say("edges.note_both", first=back, other=driven) if key == yours else back
+        return say("edges.note_both", first=back, other=held_told(plan, marks.past)) if key == yours else back
     if key == CENTER:
         return driven if key == yours else drawn_note(plan) if plan.edge == CENTER else ""
     return _of_edge(plan, key, driven if key == yours else "")
+
+
+def held_told(plan: Plan, past: float) -> str:
+    """Return which point of what is driven stands at the back of a board, where the stakes hold it; ``past``: how far
+    behind it they are set, metres."""
+    driven = plan.layout.job.driven
+    return say(f"edges.held_{driven}_past" if past else f"edges.held_{driven}")
 
 
 def _of_edge(plan: Plan, key: str, driven: str) -> str:

@@ -31,6 +31,7 @@ class Marks:
         yours: on which line the stakes stand: ``outside``, ``centre``, ``inside`` or ``stakes``.
         boarded: the edge whose board stands against the stakes, ``None`` where they stand behind none.
         shares: every stake's name with its share of the angle.
+        past: how far behind the back of that board they stand, metres: half a pin where its center is on the line.
     """
 
     outer: Edge
@@ -39,6 +40,7 @@ class Marks:
     yours: str
     boarded: str | None
     shares: tuple[tuple[str, float], ...]
+    past: float = 0.0
 
     @property
     def seconds(self) -> tuple[str, ...]:
@@ -93,9 +95,24 @@ def marks_of(plan: Plan) -> Marks:
     own = CENTER if _is_center(plan, outer, inner, outward) else STAKES
     yours = next((key for key, edge in lines.items() if edge.is_arc and _same(edge.first, outward, radius)), own)
     _board, thickness = board_of(plan)
-    backs = {OUTSIDE: outer.first + thickness, INSIDE: inner.first - thickness}
-    boarded = next((key for key, off in backs.items() if lines[key].is_arc and _same(off, outward, radius)), None)
-    return Marks(outer, inner, Edge(plan.line, outward, outward), yours, boarded, plan.shares())
+    behind = {OUTSIDE: outward - outer.first, INSIDE: inner.first - outward}
+    boarded, past = None, 0.0
+    for key, off in behind.items():
+        if lines[key].is_arc and stands_behind(plan, off, thickness) is not None:
+            boarded, past = key, stands_behind(plan, off, thickness) or 0.0
+    return Marks(outer, inner, Edge(plan.line, outward, outward), yours, boarded, plan.shares(), past)
+
+
+def stands_behind(plan: Plan, off: float, thickness: float) -> float | None:
+    """Return how far behind the back of an edge's board the stakes stand that hold it, metres; ``None`` where they
+    hold none.
+
+    ``off``: how far behind the edge they are set. A board's back is 0 behind itself; pins whose centers are set half a
+    pin farther off hold it as well, with their edges.
+    """
+    job = plan.layout.job
+    half = job.diameter / 2 if job.driven == "pin" and job.diameter else 0.0
+    return next((past for past in (0.0, half) if _same(off, thickness + past, plan.line.radius)), None)
 
 
 def _is_center(plan: Plan, outer: Edge, inner: Edge, outward: float) -> bool:

@@ -11,6 +11,7 @@ from bowstring.report.forming.edge_lines import footing_past, off_shown, overdig
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_set import mark_name
 from bowstring.report.forming.in_dig import clear_of
+from bowstring.report.forming.pins import held_lines
 from bowstring.report.forming.plan import Plan, is_designed, is_wall
 from bowstring.report.forms.build_edges import BayRow, WidthStick
 from bowstring.units.sizes import INCH, TEN_FEET
@@ -161,7 +162,7 @@ def form_told(plan: Plan, marks: Marks) -> list[str]:
     if is_designed(plan):
         return [say("walled.no_stakes")]
     if marks.yours not in (OUTSIDE, INSIDE):
-        return [say("edges.form_behind", size=size, board=name)]
+        return [say("edges.form_behind", size=size, board=name), *held_lines(plan)]
     return [say(f"edges.form_{marks.yours}", size=size, board=name), pull_told(plan)]
 
 

@@ -8,8 +8,8 @@ from math import degrees, floor
 from bowstring.forming.joints import ISOLATION, LEAST_CORNER
 from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.edge_board import pull_told, straight_board_of
-from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, off_shown, overdig_of
-from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES
+from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, held_told, off_shown, overdig_of
+from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, stands_behind
 from bowstring.report.forming.edge_stick import passes_of
 from bowstring.report.forming.edges import more_of
 from bowstring.report.forming.fill_stand import bent_of, curve_gap_of, edge_curve, stand_curve, stand_straight
@@ -22,6 +22,7 @@ from bowstring.report.forming.pad_edges import (
     pad_rows,
     straight_line,
 )
+from bowstring.report.forming.pins import held_lines
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forming.standing import report_standing
@@ -119,7 +120,8 @@ def _lines(plan: Plan, filled: Filled) -> Iterator[LineRow]:
     bent = bent_of(plan)
     outward, past = plan.layout.job.outward, overdig_of(plan)
     near = SAME * max(1.0, filled.arc.radius)
-    offs = {"dig_outside": past, **({FORM[OUTSIDE]: bent[1]} if bent else {}), OUTSIDE: 0.0}
+    held = stands_behind(plan, outward, bent[1]) if bent else None
+    offs = {"dig_outside": past, **({FORM[OUTSIDE]: bent[1] + (held or 0.0)} if bent else {}), OUTSIDE: 0.0}
     yours = next((key for key, off in offs.items() if abs(off - outward) <= near), STAKES)
     if yours == STAKES:
         offs[STAKES] = outward
@@ -129,9 +131,10 @@ def _lines(plan: Plan, filled: Filled) -> Iterator[LineRow]:
     notes = {"dig_outside": dig, FORM[OUTSIDE]: board, OUTSIDE: say("edges.note_edge", what=drawn_note(plan))}
     for key, off in sorted(offs.items(), key=lambda one: -one[1]):
         note = driven if key == STAKES else notes[key]
-        yours_here = key == yours and key != STAKES
-        yield _along(plan, filled, key, off, say("edges.note_both", first=note, other=driven) if yours_here else note,
-                     key == yours)  # fmt: skip
+        if key == yours and key != STAKES:
+            what = held_told(plan, held or 0.0) if key == FORM[OUTSIDE] else driven
+            note = say("edges.note_both", first=note, other=what)
+        yield _along(plan, filled, key, off, note, key == yours)
     if isinstance(filled, Pad):
         yield from pad_lines(plan, filled, plan.tape.show_whole(past))
         return
@@ -181,6 +184,7 @@ def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:
         yield pull_told(plan)
     else:
         yield say("fill.form_off", off=edge["off_shown"])
+        yield from held_lines(plan)
         yield say("fill.corners_off")
         yield stand_curve(plan)
     if isinstance(filled, Pad):

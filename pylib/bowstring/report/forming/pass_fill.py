@@ -11,7 +11,7 @@ from bowstring.report.forming.boards_list import choose, edges_of, room_past
 from bowstring.report.forming.boards_stakes import straight_stakes
 from bowstring.report.forming.edge_board import board_of, pull_notes, straight_board_of
 from bowstring.report.forming.edge_lines import overdig_of
-from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, Marks
+from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, Marks, stands_behind
 from bowstring.report.forming.fill_plane import SettledPlane, settle_plane
 from bowstring.report.forming.fill_stand import stand_notes
 from bowstring.report.forming.heights import size_of
@@ -222,8 +222,9 @@ def _marks(plan: Plan) -> Marks:
     curve = Edge(plan.line, 0.0, 0.0)
     _name, thickness = board_of(plan)
     yours = OUTSIDE if abs(outward) <= near else STAKES
-    boarded = OUTSIDE if abs(outward - thickness) <= near else None
-    return Marks(curve, curve, Edge(plan.line, outward, outward), yours, boarded, plan.shares())
+    past = stands_behind(plan, outward, thickness)
+    boarded = None if past is None else OUTSIDE
+    return Marks(curve, curve, Edge(plan.line, outward, outward), yours, boarded, plan.shares(), past or 0.0)
 
 
 def _hubs(plan: Plan) -> Hubs:

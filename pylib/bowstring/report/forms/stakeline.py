@@ -31,6 +31,9 @@ class OnLinePart(TypedDict):
 
     Attributes:
         point: that point, in a sentence; lines: the way of working that goes with it.
+        pins: how pins stand to the forms: ``back``, the line is the back of a board, and their edges are on it;
+            ``past``, their centers are set half a pin behind that; ``maybe``, the offset is as thick as a board; empty.
+        card: what a card says of it that drives a pin whose center isn't, or may not be, on the line.
         half: half a pin's diameter, by which a board is held off a pin that is centred on the line; ``None`` where the
             diameter isn't known.
         drawn_to: what the drawing's line means for the offset, ``None`` where it isn't said.
@@ -39,6 +42,8 @@ class OnLinePart(TypedDict):
     """
 
     point: str
+    pins: str
+    card: str
     lines: list[str]
     half: float | None
     half_shown: str | None

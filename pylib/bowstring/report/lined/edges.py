@@ -11,6 +11,7 @@ from bowstring.forming.line.slab import LineSlab
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_lines import footing_past
 from bowstring.report.forming.edges import TIGHT
+from bowstring.report.forming.pins import held_lines
 from bowstring.report.forming.plan import EDGE, WIDTH, is_wall
 from bowstring.report.forming.standing import short_told
 from bowstring.report.forms.build_edges import EdgeLength
@@ -102,6 +103,7 @@ def _lines(plan: LinePlan, slab: LineSlab, tight: list[Inner], hubs: LineHubs | 
     else:
         name, thickness = board_of(plan.plan)
         yield say("edges.form_behind", size=plan.tape.show_whole(thickness), board=name)
+        yield from held_lines(plan.plan)
     yield from set_told(hubs) if hubs else ()
     yield from dug(plan, slab)
     yield from again_told(hubs) if hubs else ()
@@ -116,7 +118,7 @@ def paper_lines(plan: LinePlan, hubs: LineHubs | None) -> list[str]:
         return []
     before = [*first_told(hubs), *straights_told(hubs)] if hubs else []
     again = [*again_told(hubs)] if hubs else []
-    stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else []
+    stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else held_lines(plan.plan)
     stick = stick_told(plan, slab, short=True)
     return [*before, *dug(plan, slab), *again, *stick, *_set(plan, slab, _tight(plan, slab)), *stands]
 

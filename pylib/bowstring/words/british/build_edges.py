@@ -9,6 +9,10 @@ MESSAGES = {
     "edges.form_pull_pin": (
         "Pull each pin as the board comes to it: the board's face goes where its centre was. Mark the place on top."
     ),
+    "edges.held_pin_past": "your pins, centres half a pin behind it",
+    "edges.held_hub": "your pegs",
+    "edges.pins_back": "Your pins hold a board: set each pin's edge on the line, not its centre.",
+    "edges.pins_past": "Your pins hold a board: their centres stand half a pin behind its back.",
     "edges.hubs_first": "Set pegs outside the dig first: your stakes get dug out.",
     "edges.line_again": "After the dig and the sub-base, set the line again from the pegs.",
     "edges.line_again_stakes": "After the dig and the sub-base, set the line again from your stakes.",

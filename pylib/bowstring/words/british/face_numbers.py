@@ -3,6 +3,7 @@
 MESSAGES = {
     "numbers.tell.radius": "centre to arc",
     "numbers.line_edge": "Centreline, {width} wide: which edge?",
+    "numbers.pins_centers": "Set centres {size} off",
     "numbers.edge_none": "The centreline",
     "numbers.driven.hub": "pegs",
     "numbers.way_centre": "centre in reach",

@@ -4,6 +4,15 @@ MESSAGES = {
     "on_line.pin": "The line is the centre of each pin.",
     "on_line.hub": "The line is the nail in each peg.",
     "on_line.board_off": "The line is the face of each stake, towards the board.",
+    "on_line.pin_back": "The line is each pin's edge towards the board, not its centre.",
+    "on_line.pin_maybe": (
+        "The line is the centre of each pin. Where a board goes against the pins, it's their edge towards the board."
+    ),
+    "on_line.pin_centers": "To work by centres instead, set the offset to {size}.",
+    "on_line.pin_past": "Centres half a pin behind the board's back: set there, the pins hold the board on its line.",
+    "on_line.pin_back_first": "Plumb each pin, and read the tape at its edge towards the board.",
+    "on_line.card_back": "On the line: the pin's *edge towards the board*, not its centre.",
+    "on_line.card_maybe": "If a board goes against it: the pin's *edge towards the board* is on the line.",
     "on_line.pin_first": "Plumb each pin, and read the tape at its centre.",
     "on_line.pin_held": (
         "Where a board follows, the pin's edge towards the board is the line: set the centre {half} off it. A "
@@ -33,6 +42,7 @@ MESSAGES = {
     ),
     "on_line.width": "At {width} wide, each face is {half} from the centreline.",
     "on_line.each_pin": "the centre of each pin",
+    "on_line.each_pin_back": "each pin's edge towards the board",
     "on_line.each_hub": "each nail",
     "draw.on_line.hub": "peg",
     "draw.on_line.tack": "nail",

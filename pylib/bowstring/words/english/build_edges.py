@@ -56,6 +56,11 @@ MESSAGES = {
     "edges.yours_marked": "your stakes",
     "edges.yours_hub": "your hubs",
     "edges.yours_board": "your stakes",
+    "edges.held_pin": "your pins' edges",
+    "edges.held_pin_past": "your pins, centers half a pin behind it",
+    "edges.held_marked": "your marks",
+    "edges.held_hub": "your hubs",
+    "edges.held_board": "your stakes",
     "edges.what": "what stands there",
     "edges.stopped": "{text}: {more}.",
     "edges.change": "Change the width",
@@ -76,6 +81,10 @@ MESSAGES = {
     "edges.form_pull_marked": (
         "Pull each layout stake as the board comes to it: the board's face goes where its mark was. Mark the place on top."
     ),
+    "edges.pins_back": "Your pins hold a board: set each pin's edge on the line, not its center.",
+    "edges.pins_past": "Your pins hold a board: their centers stand half a pin behind its back.",
+    "edges.in_the_way_pin": "Your pins stand in a board's place: pull each before its board.",
+    "edges.in_the_way_marked": "Your stakes stand in a board's place: pull each before its board.",
     "edges.form_behind": "Form stakes stand {size} behind each edge: the {board} goes between.",
     "edges.passes": "Two passes",
     "edges.hubs_first": "Set hubs outside the dig first: your stakes get dug out.",

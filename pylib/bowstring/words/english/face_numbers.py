@@ -107,6 +107,8 @@ MESSAGES = {
     "numbers.side_centre": "{offset} toward the center",
     "numbers.side_outside": "{offset} toward the outside",
     "numbers.line_edge": "Centerline, {width} wide: which edge?",
+    "numbers.pins_edge": "If a board goes against the pins, their edge is the line.",
+    "numbers.pins_centers": "Set centers {size} off",
     "numbers.edge_asked": "Which edge do you stake?",
     "numbers.edge_centre": "Inner edge, {half} inside",
     "numbers.edge_outside": "Outer edge, {half} outside",

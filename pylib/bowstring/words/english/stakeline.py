@@ -6,6 +6,15 @@ MESSAGES = {
     "on_line.hub": "The line is the tack in each hub.",
     "on_line.board": "The line is the concrete side of the board.",
     "on_line.board_off": "The line is the face of each stake, toward the board.",
+    "on_line.pin_back": "The line is each pin's edge toward the board, not its center.",
+    "on_line.pin_maybe": (
+        "The line is the center of each pin. Where a board goes against the pins, it's their edge toward the board."
+    ),
+    "on_line.pin_centers": "To work by centers instead, set the offset to {size}.",
+    "on_line.pin_past": "Centers half a pin behind the board's back: set there, the pins hold the board on its line.",
+    "on_line.pin_back_first": "Plumb each pin, and read the tape at its edge toward the board.",
+    "on_line.card_back": "On the line: the pin's *edge toward the board*, not its center.",
+    "on_line.card_maybe": "If a board goes against it: the pin's *edge toward the board* is on the line.",
     "on_line.pin_first": "Plumb each pin, and read the tape at its center.",
     "on_line.pin_held": (
         "Where a board follows, the pin's edge toward the board is the line: set the center {half} off it. A {size} pin centered "
@@ -52,6 +61,7 @@ MESSAGES = {
         "To come back to the line, cut a stick {offset} long. Swing it from {each}: the board just touches every sweep."
     ),
     "on_line.each_pin": "the center of each pin",
+    "on_line.each_pin_back": "each pin's edge toward the board",
     "on_line.each_marked": "the mark on each stake",
     "on_line.each_hub": "each tack",
     "on_line.overrun": "Where the work runs on straight, run the board on {length} past A and B, on the tangent.",

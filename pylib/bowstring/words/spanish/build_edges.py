@@ -56,6 +56,11 @@ MESSAGES = {
     "edges.yours_marked": "sus ~estacas~",
     "edges.yours_hub": "sus ~trompos~",
     "edges.yours_board": "sus ~estacas~",
+    "edges.held_pin": "el borde de sus ~estacas de acero~",
+    "edges.held_pin_past": "sus ~estacas de acero~, ~centros~ media más atrás",
+    "edges.held_marked": "sus marcas",
+    "edges.held_hub": "sus ~trompos~",
+    "edges.held_board": "sus ~estacas~",
     "edges.what": "qué va ahí",
     "edges.stopped": "{text}: {more}.",
     "edges.change": "Cambie el ancho",
@@ -77,6 +82,14 @@ MESSAGES = {
     "edges.form_pull_marked": (
         "Saque cada ~estaca~ de ~trazo~ al llegar la ~tabla~: su cara va donde estaba la marca. Marque el lugar arriba."
     ),
+    "edges.pins_back": (
+        "Sus ~estacas de acero~ sostienen una ~tabla~: ponga en la línea el borde de cada una, no su ~centro~."
+    ),
+    "edges.pins_past": (
+        "Sus ~estacas de acero~ sostienen una ~tabla~: sus ~centros~ van media ~estaca~ detrás de ella."
+    ),
+    "edges.in_the_way_pin": "Sus ~estacas de acero~ ocupan el lugar de una ~tabla~: saque cada una antes de la suya.",
+    "edges.in_the_way_marked": "Sus ~estacas~ ocupan el lugar de una ~tabla~: saque cada una antes de la suya.",
     "edges.form_behind": "Las ~estacas~ de ~forma~ van {size} atrás de cada borde: ahí entra la {board}.",
     "edges.passes": "En dos pasadas",
     "edges.hubs_first": "Primero clave ~trompos~ fuera de la excavación: al excavar se pierden sus ~estacas~.",

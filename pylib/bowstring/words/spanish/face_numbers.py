@@ -115,6 +115,8 @@ MESSAGES = {
     "numbers.side_centre": "{offset} hacia el ~centro~",
     "numbers.side_outside": "{offset} hacia afuera",
     "numbers.line_edge": "Eje central, {width} de ancho: ¿qué borde?",
+    "numbers.pins_edge": "Si una ~tabla~ va contra las ~estacas de acero~, la línea es su borde.",
+    "numbers.pins_centers": "Poner los ~centros~ a {size}",
     "numbers.edge_asked": "¿En qué borde pone las ~estacas~?",
     "numbers.edge_centre": "Borde interior, {half} por dentro",
     "numbers.edge_outside": "Borde exterior, {half} por fuera",

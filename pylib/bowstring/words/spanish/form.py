@@ -67,7 +67,9 @@ MESSAGES = {
     "form.drawn_to.short": "A qué línea van las medidas del ~plano~",
     "form.driven": "Qué queda sobre la línea",
     "form.offset": "~Distancia a escuadra~ de las ~estacas~ a la línea del ~plano~",
-    "form.offset.help": "El grueso de la ~tabla~, o a cuánto van los ~trompos~. En blanco: van en la línea misma.",
+    "form.offset.help": (
+        "A cuánto van los ~trompos~, o el grueso de la ~tabla~ (ahí el borde de la ~estaca~). En blanco: en la línea."
+    ),
     "form.width": "Ancho",
     "form.width.of_wall": "Espesor del muro",
     "form.width.help": "De borde a borde del ~concreto~.",

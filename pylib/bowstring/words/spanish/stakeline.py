@@ -7,6 +7,18 @@ MESSAGES = {
     "on_line.hub": "La línea es la ~tachuela~ de cada ~trompo~.",
     "on_line.board": "La línea es el lado del ~concreto~ de la ~tabla~.",
     "on_line.board_off": "La línea es la cara de cada ~estaca~, hacia la ~tabla~.",
+    "on_line.pin_back": "La línea es el borde de cada ~estaca de acero~ hacia la ~tabla~, no su ~centro~.",
+    "on_line.pin_maybe": (
+        "La línea es el ~centro~ de cada ~estaca de acero~. Donde una ~tabla~ va contra ella, es su borde hacia la "
+        "~tabla~."
+    ),
+    "on_line.pin_centers": "Para trabajar por ~centros~, ponga {size} en la ~distancia a escuadra~.",
+    "on_line.pin_past": (
+        "~Centros~ a media ~estaca de acero~ detrás de la ~tabla~: ahí sostienen la ~tabla~ en su línea."
+    ),
+    "on_line.pin_back_first": "Aplome cada ~estaca de acero~, y lea la ~cinta~ en su borde hacia la ~tabla~.",
+    "on_line.card_back": "En la línea: el *borde hacia la ~tabla~*, no el ~centro~ de la ~estaca de acero~.",
+    "on_line.card_maybe": "Si una ~tabla~ va contra ella: su *borde hacia la ~tabla~* va en la línea.",
     "on_line.pin_first": "Aplome cada ~estaca de acero~, y lea la ~cinta~ en su ~centro~.",
     "on_line.pin_held": (
         "Donde sigue una ~tabla~, la línea es el borde de la ~estaca de acero~ hacia la ~tabla~. Ponga el ~centro~ "
@@ -65,6 +77,7 @@ MESSAGES = {
         "cada barrido."
     ),
     "on_line.each_pin": "el ~centro~ de cada ~estaca de acero~",
+    "on_line.each_pin_back": "el borde de cada ~estaca de acero~ hacia la ~tabla~",
     "on_line.each_marked": "la marca de cada ~estaca~",
     "on_line.each_hub": "cada ~tachuela~",
     "on_line.overrun": "Donde la obra sigue recta, extienda la ~tabla~ {length} más allá de A y B, por la ~tangente~.",
