@@ -10,6 +10,7 @@ from bowstring.report.forming.grade_said import Clashing, Settled, settle
 from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_steep, ways_of, ways_of_clash
 from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
 from bowstring.report.forming.grade_water import lowest, water
+from bowstring.report.forming.levels import read_from, read_short
 from bowstring.report.forming.near_cut import ground_told, near_cut
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
@@ -72,6 +73,8 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "base": [*base_lines(plan), *ground_told(plan), *near_cut(plan, grade)],
         "below": below_told(plan, grade.start, ALL if level else START),
         "digs": digs_of(rows),
+        "read_from": read_from(plan.tape, plan.said.grade, grade.start, "A"),
+        "read_short": read_short(plan.tape, plan.said.grade, grade.start),
     }
     if level:  # of every stake the same: its lines say it once
         return part | {"conclusion": [say("walled.level_top")], "notes": [say("walled.level_how")]}
@@ -142,6 +145,8 @@ def empty(plan: Plan) -> GradesPart:
         "rows": [],
         "sides": ["outside", "inside"],
         "heads": [],
+        "read_from": "",
+        "read_short": "",
         "has": [],
         "below": [],
         "digs": [],
