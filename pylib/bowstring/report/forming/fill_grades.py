@@ -15,7 +15,6 @@ from bowstring.report.forming.grade_rows import digs_of, has_of, top_of
 from bowstring.report.forming.grade_told import across_limit_of, from_where, limit_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import height, size_of, tape_of_heights
-from bowstring.report.forming.levels import read_from, read_short
 from bowstring.report.forming.plan import USUAL_CROSS, Plan
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, down, percent, typed
 from bowstring.report.forms.build import BuildRow
@@ -84,8 +83,6 @@ def _told(plan: Plan, filled: Filled, settled: SettledPlane, part: GradesPart) -
         "water": _water(plane, filled),
         "rows": rows,
         "heads": [say("grades.head_height"), *([say("grades.feet")] if "feet" in has_of(rows) else [])],
-        "read_from": read_from(plan.tape, plan.said.grade, plane.start, "A"),
-        "read_short": read_short(plan.tape, plan.said.grade, plane.start),
         "has": has_of(rows),
         "asks": list(asks(plan, rows, plane.start)),
         "base": list(base_lines(plan)),

@@ -73,8 +73,6 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "base": [*base_lines(plan), *ground_told(plan), *near_cut(plan, grade)],
         "below": below_told(plan, grade.start, ALL if level else START),
         "digs": digs_of(rows),
-        "read_from": read_from(plan.tape, plan.said.grade, grade.start, "A"),
-        "read_short": read_short(plan.tape, plan.said.grade, grade.start),
     }
     if level:  # of every stake the same: its lines say it once
         return part | {"conclusion": [say("walled.level_top")], "notes": [say("walled.level_how")]}
@@ -145,8 +143,8 @@ def empty(plan: Plan) -> GradesPart:
         "rows": [],
         "sides": ["outside", "inside"],
         "heads": [],
-        "read_from": "",
-        "read_short": "",
+        "read_from": read_from(plan.tape, said, "A"),
+        "read_short": read_short(plan.tape, said),
         "has": [],
         "below": [],
         "digs": [],

@@ -31,21 +31,21 @@ def over(tape: Tape, top: float, start: float) -> Height:
     return height(tape, top - start, paired)
 
 
-def read_from(tape: Tape, said: GradeSaid, start: float, where: str) -> str:
+def read_from(tape: Tape, said: GradeSaid, where: str) -> str:
     """Return the height of the instrument, and the top from which all heights are told, short; empty where no level is
-    said. ``start``: that top, metres; ``where``: ``A``, or ``start`` of a line of several pieces."""
+    said. ``where`` that top is: ``A``, or ``start`` of a line of several pieces."""
     unit = "ft" if tape.feet else "m"
-    told = {"level": f"{elevation(tape, start)} {unit}"}
+    told = {"level": f"{elevation(tape, said.start or 0.0)} {unit}"}
     if said.instrument is None:
         return "" if said.start is None else say(f"grades.from_{where}", **told)
     return say(f"grades.hi_{where}", hi=f"{elevation(tape, said.instrument)} {unit}", **told)
 
 
-def read_short(tape: Tape, said: GradeSaid, start: float) -> str:
+def read_short(tape: Tape, said: GradeSaid) -> str:
     """Return the same for the head of the outer form's column, in a few words."""
     if said.instrument is None and said.start is None:
         return ""
-    told = {"level": elevation(tape, start)}
+    told = {"level": elevation(tape, said.start or 0.0)}
     if said.instrument is None:
         return say("grades.from_short", **told)
     return say("grades.hi_short", hi=elevation(tape, said.instrument), **told)

@@ -40,7 +40,7 @@ def sheet_of(plan: LinePlan, hubs: LineHubs | None) -> LinedSheet:
 
 def _read_from(plan: LinePlan) -> str:
     settled = grades.told_of(plan)
-    return read_from(plan.tape, plan.said.grade, settled.grade.start, "start") if settled else ""
+    return read_from(plan.tape, plan.said.grade, "start") if settled else ""
 
 
 def _parts(plan: LinePlan, hubs: LineHubs | None) -> Iterator[tuple[str, list[str]]]:
