@@ -94,3 +94,24 @@ JOBS: dict[str, dict[str, object]] = {
     "a width alone": BARE,
     "an apron, and measured depths": DEEP,
 }
+
+CROSSED: dict[str, Any] = {
+    "bowstring": 1,
+    "title": "Drive walk",
+    "arc": {"radius": "41 ft 6 in", "chord": "36 ft"},
+    "side": "left",
+    "drawn_to": "face",
+    "ends": {"A": "post", "B": "pier"},
+    "tolerance": "1/4 in",
+    "width": "4 ft 6 in",
+    "edge": "inside",
+    "slab": {
+        "thickness": "4 in",
+        "base": "4 in",
+        "apron": {"from": "12 ft", "to": "24 ft 6 in", "thickness": "6 in"},
+    },
+    "board": {"kind": "2x4"},
+    "grade": {"from": "101.35 ft", "to": "100.82 ft", "cross": 1.5, "low": "inside", "instrument": "105.60 ft"},
+    "joints": {"every": "5 ft"},
+}
+"""A walk outside its line with an apron, its tops by a level."""

@@ -162,6 +162,7 @@ export function numbersFace({ ask, leave, decimal, shownIn }) {
       tell();
       line("of-example", result.of_example);
       line("slab-told", result.slab);
+      for (const [id, told] of Object.entries(result.beside)) line(id, told);
       if (result.sign !== "computed") line("follows", "");
       names();
     },
@@ -171,6 +172,7 @@ export function numbersFace({ ask, leave, decimal, shownIn }) {
       showMade(at("method-advice"), result.advice);
       line("follows", result.follows);
       line("slab-told", result.slab);
+      for (const [id, told] of Object.entries(result.beside)) line(id, told);
       write(at("to-step-said"), result.go);
       if (last) bar(last.sign, last.sign === "computed" ? result.ask : "", { ...last.lines, ...result.lines });
     },

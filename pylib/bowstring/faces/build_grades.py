@@ -104,6 +104,7 @@ def _instrument(part: GradesPart, unit: str) -> Iterator[str]:
         if name in part["has"]:
             rows = [Row(_name(row), [_read(top, name) for top in _edges(row)]) for row in part["rows"]]
             yield heading(title)
+            yield paragraph(part["read_from"])
             yield table(heads, rows, title, split=2)
 
 

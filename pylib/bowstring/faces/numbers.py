@@ -15,6 +15,7 @@ from bowstring.faces.one_line import OPEN, WRONG, QuestionLine
 from bowstring.faces.question_lines import question_lines, side_of
 from bowstring.faces.questions import ASKS
 from bowstring.faces.settling import Arcs, Typed, arcs_of_fields
+from bowstring.faces.slab_beside import slab_beside
 from bowstring.faces.slab_lines import is_side_open, side_asked
 from bowstring.faces.slab_told import slab_told
 from bowstring.faces.wall_dig import clear_of_dig
@@ -38,7 +39,7 @@ class StateOfJob(TypedDict):
 class NumbersFace(TypedDict):
     """The face: ``sign`` is ``open`` while there is no arc, ``refused`` or ``computed``; ``tell`` the help line as HTML
     by the field in focus (empty: none); ``slab`` what
-    follows for the slab, as HTML; ``ask`` the question of the bar at the thumb, empty for the way to step 1;
+    follows for the slab, as HTML, and ``beside`` what stands under its figures, by where; ``ask`` the question of the bar at the thumb, empty for the way to step 1;
     while given numbers differ there is no bar."""
 
     sign: str
@@ -46,6 +47,7 @@ class NumbersFace(TypedDict):
     tell: dict[str, str]
     drawing: str
     slab: str
+    beside: dict[str, str]
     lines: dict[str, QuestionLine]
     ask: str
     state: StateOfJob
@@ -85,6 +87,7 @@ def numbers(
         "rows": rows,
         "tell": help_lines(arcs, rows),
         "drawing": "" if drawn and sign == "open" and not arcs.measures else _drawing(arcs, typed, focus, short=short),
+        "beside": slab_beside(arcs, typed, side_of(arcs, typed)),
         "slab": "" if is_stopped(rows) else slab_told(arcs, typed, side_of(arcs, typed)),
         "lines": lines,
         "ask": asked(lines) if sign == "computed" and not is_stopped(rows) else "",

@@ -14,6 +14,7 @@ from bowstring.faces.one_line import SAID, USUAL, WRONG, QuestionLine, capital, 
 from bowstring.faces.question_lines import is_asked, question_lines, side_of
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import arcs_of_fields
+from bowstring.faces.slab_beside import slab_beside
 from bowstring.faces.slab_told import slab_told
 from bowstring.faces.taking import take_html
 from bowstring.geometry.arc import Arc
@@ -27,7 +28,7 @@ from bowstring.words import say
 class NumbersLater(TypedDict):
     """The lines that the layout changes, the question that is asked now, what the bar says, the way to the step that
     is next, and as HTML the advice, what the stakes follow where that isn't what was drawn (empty: they do), and what
-    follows for the slab."""
+    follows for the slab, under its figures too."""
 
     lines: dict[str, QuestionLine]
     ask: str
@@ -36,6 +37,7 @@ class NumbersLater(TypedDict):
     advice: str
     follows: str
     slab: str
+    beside: dict[str, str]
 
 
 def numbers_later(
@@ -108,7 +110,9 @@ def _with(
     ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""
     go = say("numbers.go")
     slab = "" if is_stopped(rows) else slab_told(arcs, typed, side_of(arcs, typed), arc)
-    return {"lines": changed, "ask": ask, "state": state, "go": go, "advice": advice, "follows": follows, "slab": slab}
+    beside = slab_beside(arcs, typed, side_of(arcs, typed), arc)
+    return {"lines": changed, "ask": ask, "state": state, "go": go, "advice": advice, "follows": follows,
+            "slab": slab, "beside": beside}  # fmt: skip
 
 
 def _method(answer: Answer, fields: Mapping[str, str]) -> QuestionLine:

@@ -106,7 +106,8 @@ def _places(sheet: LinedSheet, feet: bool) -> Grid:
     heads = [say("lined.place"), *([say(f"lined.spot_{one}") for one in columns] * 2)]
     groups = (("", 1), *((say(f"lined.head_{hand}"), len(columns)) for hand in ("left", "right")))
     begins = tuple(number for number, place in enumerate(places) if place["begins"])
-    return Grid(say("lined.places"), tuple(heads), tuple(rows), groups, begins)
+    title = ". ".join(text for text in (say("lined.places"), sheet["read_from"]) if text)
+    return Grid(title, tuple(heads), tuple(rows), groups, begins)
 
 
 def _hands(place: LinedPlace) -> tuple[LinedSpot | None, LinedSpot | None]:

@@ -11,7 +11,7 @@ from bowstring.faces.paper_head import OLD_LINE, foot_html, head_html, old_tall
 from bowstring.faces.paper_pour_tall import GAP, in_columns, order_tall, sign_tall
 from bowstring.faces.paper_sizes import BOLD, PAGE_TALL, PAGE_WIDE, fitting, set_lines, set_tall
 from bowstring.faces.paper_wall import is_wall
-from bowstring.faces.paper_wall_tops import is_level, level_told, sizes, tops_html
+from bowstring.faces.paper_wall_tops import groups_html, is_level, level_told, sizes, tops_html
 from bowstring.report.alone import edges_of, grades_of, pour_of, standing_in, wanted_joints
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart
@@ -204,10 +204,7 @@ def tops_table(rows: list[TopRow], grades: GradesPart | None, *, wall: bool) -> 
     beside = [name for name in _BESIDE if name in grades["has"]][:1]
     one = [say("forms.top"), *(say(f"forms.{name}") for name in beside), say("forms.as_set")]
     heads = [say("forms.stake"), *([*one] * len(grades["sides"])), say("forms.base_under")]
-    edges = "".join(
-        f'<th scope="colgroup" colspan="{len(one)}">{escape(say(f"forms.{name}_form"))}</th>'
-        for name in ("outer", "inner")[: len(grades["sides"])]
-    )
+    edges = groups_html(("outer", "inner")[: len(grades["sides"])], len(one), grades)
     body = ""
     for row in rows:
         cells = ""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from html import escape
 
 from bowstring.report.alone import edges_of, pour_of
@@ -22,7 +23,17 @@ def is_level(grades: GradesPart) -> bool:
 
 def level_told(grades: GradesPart) -> str:
     """Return a level top in a line: how far under it the footing and the dig are, with levels and readings."""
-    return " ".join([f"{' '.join(grades['conclusion'])}.", *grades["below"]])
+    read_from = [grades["read_from"]] if grades["read_from"] else []
+    return " ".join([f"{' '.join(grades['conclusion'])}.", *grades["below"], *read_from])
+
+
+def groups_html(sides: Sequence[str], columns: int, grades: GradesPart) -> str:
+    """Return the heads over each form's columns, so many of them; the first says from which height its tops are read,
+    and by what instrument."""
+    names = [say(f"forms.{side}_form") for side in sides]
+    if grades["read_short"]:
+        names[0] = say("forms.read_from", form=names[0], read=grades["read_short"])
+    return "".join(f'<th scope="colgroup" colspan="{columns}">{escape(name)}</th>' for name in names)
 
 
 def sizes(answer: Answer) -> list[tuple[str, str]]:
@@ -47,10 +58,7 @@ def tops_html(rows: list[TopRow], grades: GradesPart) -> str:
     one = [say("forms.top"), *(say(f"forms.{name}") for name in shown)]
     sides = ("both",) if across else ("outer", "inner")
     blanks = [say("forms.outer_set"), say("forms.inner_set")] if across else [say("forms.as_set")]
-    groups = "".join(
-        f'<th scope="colgroup" colspan="{len(one) + len(blanks)}">{escape(say(f"forms.{side}_form"))}</th>'
-        for side in sides
-    )
+    groups = groups_html(sides, len(one) + len(blanks), grades)
     names = [say("forms.stake"), *([*one, *blanks] * len(sides))]
     body = ""
     for row in rows:

@@ -140,7 +140,7 @@ def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
     lined = is_lined(typed)
     if all(tops.values()):
         key = "numbers.slope_tops.line" if lined else "numbers.slope_tops"
-        yield say(key, first=tops["A"], last=tops["B"])
+        yield say(key, first=tops["A"], last=tops["B"], unit=_unit(arcs))
     slope, high = _percent(typed, "grade-slope"), typed.get("grade-high", "")
     if slope == "0":
         yield say("numbers.slope_level.line" if lined else "numbers.slope_level")
@@ -154,7 +154,12 @@ def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
     elif high and not all(tops.values()):
         yield _at_end("slope_no_slope", high, lined)
     if not all(tops.values()):
-        yield from (_at_end("slope_top", end, lined, top=top) for end, top in tops.items() if top)
+        unit = _unit(arcs)
+        yield from (_at_end("slope_top", end, lined, top=top, unit=unit) for end, top in tops.items() if top)
+
+
+def _unit(arcs: Arcs) -> str:
+    return "ft" if arcs.shown.feet else "m"
 
 
 def _at_end(key: str, end: str, lined: bool, **values: str) -> str:
@@ -200,4 +205,6 @@ def _top(arcs: Arcs, typed: Typed, name: str) -> str:
     metres = metres_of(arcs, typed, name, signed=True)
     if metres is None:
         return ""
-    return f"-{arcs.shown.show(-metres)}" if metres < 0 else arcs.shown.show(metres)
+    from bowstring.report.forming.heights import elevation  # no level in inches: nobody's drawing has one
+
+    return elevation(arcs.shown, metres)

@@ -168,8 +168,8 @@ class ControlForm(TypedDict, total=False):
     axes: str
 
 
-# Where a slab is thicker across its whole width, from A along the outer form or, with ``along`` "line", along the
-# drawing's line, as it always is along a line of several pieces; how thick it is there.
+# Where a slab is thicker across its whole width, from A along the outer form (``along`` "outer", or not said) or, with
+# "line", along the drawing's line, as it always is along a line of several pieces; how thick it is there.
 ApronForm = TypedDict("ApronForm", {"from": Size, "to": Size, "thickness": Size, "along": NotRequired[str]})
 
 

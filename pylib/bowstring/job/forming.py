@@ -34,12 +34,13 @@ MOST_PANELS = 500
 class ApronSaid:
     """A stretch where the slab is thicker, as where a driveway crosses: from where to where along the outer form from
     A, or along a line of several pieces, and how thick; metres. ``on_line``: along the drawing's line instead, where a
-    wider slab leaves it in its place on the ground."""
+    wider slab leaves it in its place on the ground. ``said``: somebody said along which, and it isn't taken."""
 
     start: float
     end: float
     thickness: float
     on_line: bool = False
+    said: bool = False
 
 
 @dataclass(frozen=True)
@@ -240,7 +241,8 @@ def _apron(slab: Reader, thickness: float | None) -> ApronSaid | None:
         raise bad(apron.field("thickness"), "job.thick_slab", most=slab.tape.both(THICKEST))
     if thickness is not None and deep <= thickness:
         raise bad(apron.field("thickness"), "job.apron_thin", thickness=slab.tape.both(thickness))
-    return ApronSaid(start, end, deep, on_line=apron.choice("along", APRON_ALONG) is not None)
+    along = apron.choice("along", APRON_ALONG)
+    return ApronSaid(start, end, deep, on_line=along == APRON_ALONG[0], said=along is not None)
 
 
 def _depths(slab: Reader) -> tuple[DepthRead, ...]:

@@ -30,8 +30,8 @@ on a hand, for somebody who walks from A to B."""
 POURED = ("slab", "wall")
 """What is poured, where a job says it; unsaid it is a slab, but for one that is over ``DEEPEST_SLAB`` thick."""
 
-APRON_ALONG = ("line",)
-"""Along what a job gives an apron; along the outer form where it doesn't say."""
+APRON_ALONG = ("line", "outer")
+"""Along what a job gives an apron: the drawing's line, or the outer form; along that, too, where it doesn't say."""
 
 BACKS = ("formed", "against")
 """What closes a pad behind its string, where a job says it: a form of its own (unsaid too), or what stands there."""

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from html import escape
 
 from bowstring.faces.help_line import fill_button
+from bowstring.faces.slab_beside import APRON, TOPS
 from bowstring.faces.slab_pictures import PICTURED, slab_picture
 from bowstring.job.terms import OTHER, SIDES
 from bowstring.page.entries import BY_PLACE, Entries, help_of, of_both, said
@@ -16,7 +17,7 @@ _BOARDS = tuple(f"board.{name}" for name in ("level", "kind", "thickness", "heig
 _ORDER = tuple(f"slab.{name}" for name in ("waste", "step", "truck"))
 _EDGES = tuple(f"slab.{name}" for name in ("edge_width", "edge_depth"))
 _FOOTING = tuple(f"slab.{name}" for name in ("footing_width", "footing_depth"))
-_APRON = tuple(f"slab.apron.{name}" for name in ("from", "to", "thickness"))
+_APRON_FIELDS = tuple(f"slab.apron.{name}" for name in ("from", "to", "thickness"))
 _ALONG = "slab.apron.along"
 """Of an arc alone: along a line of several pieces it is always that line."""
 LEVEL = {"grade-slope": "0", "grade-cross": "0", "grade-high": "", "grade-low": ""}
@@ -40,7 +41,7 @@ def slab_html(page: Entries) -> str:
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
             page.fold("bed", page.plain(["slab.end_width", "slab.base", "slab.overdig"])),
             page.fold("edges", page.plain(_EDGES)),
-            page.fold("apron", f'<div data-pieces="one">{page.plain([_ALONG])}</div>{page.plain(_APRON)}'),
+            page.fold("apron", page.plain(_APRON_FIELDS) + _along(page)),
             page.fold("depths", page.plain(["slab.depths"])),
             page.fold("joints", page.plain(["joints.every", "joints.panels"])),
             page.fold("boards", page.plain(_BOARDS)),
@@ -56,7 +57,7 @@ def slope_html(page: Entries) -> str:
             fill_button(LEVEL, say("form.grade_level")),
             page.plain(["grade.slope"]),
             _choice(page, "grade.high", _named(page)),
-            page.fold("tops", page.plain(["grade.from", "grade.to"])),
+            page.fold("tops", page.plain(["grade.from", "grade.to"]) + _told_of(TOPS)),
             page.plain(["grade.cross"]),
             _choice(page, "grade.low", _low),
             page.fold("crown", page.plain(["grade.crown"])),
@@ -64,6 +65,16 @@ def slope_html(page: Entries) -> str:
             page.fold("heights", page.plain(["grade.instrument", "grade.ground"])),
         ]
     )
+
+
+def _along(page: Entries) -> str:
+    """Along which line an apron is given, right under its figures, with what is taken."""
+    asked = _choice(page, _ALONG, lambda field, value: f"<span>{_words(field, value)}</span>")
+    return f'<div data-pieces="one">{_told_of(APRON)}{asked}</div>'
+
+
+def _told_of(name: str) -> str:
+    return f'<div id="{name}" class="slab-told" role="status" hidden></div>'
 
 
 def _choice(

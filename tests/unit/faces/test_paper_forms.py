@@ -13,7 +13,7 @@ from bowstring.faces.paper_forms import forms_sides
 from bowstring.faces.paper_forms_tall import flowed
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
-from form_jobs import BARE, HUBS, JOBS, WALK, WALL, WALLS
+from form_jobs import BARE, CROSSED, HUBS, JOBS, WALK, WALL, WALLS
 
 
 def text_of(html: str) -> str:
@@ -294,3 +294,21 @@ def test_the_joints_tops_stand_a_row_each_in_columns() -> None:
 
 def test_the_front_says_that_pins_come_out_before_the_board() -> None:
     assert sides(WALK)[0].count("the board's face goes where its center was") == 1
+
+
+def test_the_rods_column_says_by_which_instrument_and_from_which_top() -> None:
+    """On each side that has rods: an arc's, a wall's, a pad's, and the sides that follow."""
+    read = "HI 105.60, datum: top at A 101.35"
+    assert forms_sides(answering(CROSSED), "").count(f"outer form; {read}</th>") == 1
+    pad = {**CROSSED, "edge": "outside", "slab": {"fills": True, "sides": "20 ft", "thickness": "4 in"}}
+    del pad["width"]
+    grade = {"from": "101.35 ft", "slope": 1, "high": "A", "cross": 1, "low": "outside", "instrument": "105.60 ft"}
+    assert f"outer form; {read}</th>" in forms_sides(answering({**pad, "grade": grade}), "")
+    sloping = forms_sides(answering(WALLS["a top that rises"]), "")  # type: ignore[arg-type]
+    assert "both forms; HI 109.27, datum: top at A 104.50</th>" in sloping
+    level = forms_sides(answering(WALLS["hubs and levels"]), "")  # type: ignore[arg-type]
+    told = unescape(re.sub("<[^>]+>", "", level)).replace("\N{NO-BREAK SPACE}", " ")
+    assert "HI 109.27 ft. Datum: outer form's top at A, 104.50 ft." in told
+    many = {**CROSSED, "levels": 6}
+    sides = forms_sides(answering(many), "")
+    assert sides.count(read) == sides.count('<table class="tops">') > 1

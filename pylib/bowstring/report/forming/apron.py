@@ -75,7 +75,7 @@ def both_told(plan: Plan) -> Iterator[str]:
         shares = (along_arc(slab).share(at) for at in (apron.start, apron.end))
         first, last = (tape.show_running(share * plan.line.arc_length) for share in shares)
         yield say("deep.on_line", first=first, last=last)
-    elif plan.edge != "outside":
+    elif plan.edge != "outside" and not apron.said:
         yield say("deep.on_outer")
 
 

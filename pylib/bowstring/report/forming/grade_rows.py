@@ -9,7 +9,8 @@ from bowstring.forming.deep import Deep
 from bowstring.forming.grades import Grade, crown, cut_or_fill, rod
 from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.footing import underside
-from bowstring.report.forming.heights import elevation, height, hundredths, size_of, tape_of_heights
+from bowstring.report.forming.heights import elevation, hundredths, size_of, tape_of_heights
+from bowstring.report.forming.levels import over, reading
 from bowstring.report.forming.panels import jointing_of
 from bowstring.report.forming.plan import Plan, of_curve, slab_of
 from bowstring.report.forms.build_grades import AcrossRow, TopPart, TopRow
@@ -76,7 +77,7 @@ def top_of(plan: Plan, top: float, start: float, ground: float | None, deeper: f
     """Return what is told of a top, metres, over the one at A; ``ground``: the height measured under it, if any;
     ``deeper``: how much thicker the slab is there than elsewhere."""
     tape, said = plan.tape, plan.said.grade
-    told = height(tape, top - start)
+    told = over(tape, top, start)
     reads = None if said.instrument is None else rod(said.instrument, top)
     seen = reads is not None and reads >= 0
     return {
@@ -86,7 +87,7 @@ def top_of(plan: Plan, top: float, start: float, ground: float | None, deeper: f
         "low": told.low,
         "feet": told.feet,
         "elevation": "" if said.start is None else elevation(tape, top),
-        "rod": elevation(tape, reads) if reads is not None and seen else "",
+        "rod": elevation(tape, reading(tape, said.instrument, top)) if said.instrument is not None and seen else "",
         "rod_marks": tape.show(reads) if reads is not None and seen and tape.unit == "ft-in" else "",
         "dig": "" if ground is None else _dig(plan, top - deeper, ground),
     }

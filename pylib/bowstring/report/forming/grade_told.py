@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.forming.band import CENTER, INNER, OUTER
-from bowstring.forming.grades import Grade, rod
+from bowstring.forming.grades import Grade
 from bowstring.report.forming.grade_limits import Judged, level_length
 from bowstring.report.forming.grade_said import Settled
 from bowstring.report.forming.grade_water import is_slow
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
+from bowstring.report.forming.levels import reading
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, percent
 from bowstring.words import say
@@ -150,7 +151,7 @@ def from_where(plan: Plan, start: float) -> Iterator[str]:
     else:
         yield say("grades.starts_at", level=f"{elevation(tape, start)} {'ft' if tape.feet else 'm'}")
     if said.instrument is not None and said.instrument >= start:
-        yield say("grades.rod_at_A", reading=elevation(tape, rod(said.instrument, start)))
+        yield say("grades.rod_at_A", reading=elevation(tape, reading(tape, said.instrument, start)))
 
 
 def _along(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:

@@ -10,6 +10,7 @@ from bowstring.report.forming.grade_said import Clashing, Settled, settle
 from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_steep, ways_of, ways_of_clash
 from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
 from bowstring.report.forming.grade_water import lowest, water
+from bowstring.report.forming.levels import read_from, read_short
 from bowstring.report.forming.near_cut import ground_told, near_cut
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
@@ -142,6 +143,8 @@ def empty(plan: Plan) -> GradesPart:
         "rows": [],
         "sides": ["outside", "inside"],
         "heads": [],
+        "read_from": read_from(plan.tape, said, "A"),
+        "read_short": read_short(plan.tape, said),
         "has": [],
         "below": [],
         "digs": [],

@@ -30,15 +30,17 @@ class Height:
     feet: str
 
 
-def height(tape: Tape, metres: float) -> Height:
-    """Return how a height over A's outer top is told: each text from the exact value by itself."""
+def height(tape: Tape, metres: float, paired: float | None = None) -> Height:
+    """Return how a height over A's outer top is told: each text from the exact value by itself. ``paired``: the same
+    height, metres, as it is told in hundredths of a foot or in millimetres, where it has to agree with a level."""
+    paired = metres if paired is None else paired
     marks = tape_of_heights(tape)
-    nearest = marks.round(metres)
+    nearest = marks.round(metres if tape.unit == "ft-in" else paired)
     low = nearest < 0
-    size = marks.show(abs(metres)) if nearest else "0"
+    size = marks.show(abs(nearest)) if nearest else "0"
     shown = say("grades.low_by" if low else "grades.high_by", height=size) if nearest else size
     tight = f"+{size}" if nearest > 0 else shown
-    return Height(shown, tight, low, hundredths(metres) if tape.unit == "ft-in" else "")
+    return Height(shown, tight, low, hundredths(paired) if tape.unit == "ft-in" else "")
 
 
 def size_of(tape: Tape, metres: float) -> str:
@@ -49,8 +51,12 @@ def size_of(tape: Tape, metres: float) -> str:
 
 def elevation(tape: Tape, metres: float) -> str:
     """Return a level as a drawing has it: hundredths of a foot, or metres to the millimetre, without the unit."""
-    marks = _FEET if tape.feet else _METRES
-    return marks.show_running(metres).rpartition(" ")[0]
+    return grid_of(tape).show_running(metres).rpartition(" ")[0]
+
+
+def grid_of(tape: Tape) -> Tape:
+    """Return the marks to which levels are told: hundredths of a foot, or millimetres."""
+    return _FEET if tape.feet else _METRES
 
 
 def hundredths(metres: float) -> str:

@@ -154,7 +154,7 @@ def _outer(layout: Layout, said: Forming, slab: Slab | Taper) -> Forming:
     def outer(at: float) -> float:
         return along(slab, "outside", min(at / length, 1.0)) + max(0.0, at - length)
 
-    moved = ApronSaid(outer(apron.start), outer(apron.end), apron.thickness, apron.on_line)
+    moved = ApronSaid(outer(apron.start), outer(apron.end), apron.thickness, apron.on_line, apron.said)
     slab_said = said.slab
     made = SlabSaid(
         far_width=slab_said.far_width,

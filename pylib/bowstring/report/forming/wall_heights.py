@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.forming.grades import rod
 from bowstring.report.forming.footing import on_footing, underside
 from bowstring.report.forming.heights import elevation
+from bowstring.report.forming.levels import reading
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import thick
 from bowstring.words import say
@@ -43,7 +43,7 @@ def _levels(plan: Plan, start: float, where: str) -> Iterator[str]:
         told = ", ".join(say(f"walled.of_{name}", at=elevation(tape, level)) for name, level in levels.items())
         yield say(f"walled.levels_{where}", unit="ft" if tape.feet else "m", told=told)
     if said.instrument is not None:
-        reads = {name: rod(said.instrument, level) for name, level in levels.items()}
+        reads = {name: reading(tape, said.instrument, level) for name, level in levels.items()}
         told = ", ".join(say(f"walled.of_{name}", at=_read(plan, read)) for name, read in reads.items() if read >= 0)
         if told:
             yield say(f"walled.rods_{where}", told=told)

@@ -100,6 +100,8 @@ class GradesPart(TypedDict):
         lowest: names of the corners where the water goes; water: that in a sentence, empty for a wall.
         rows: stakes first, A to B, then joints; none where it stops; sides: which of a row's tops there are.
         heads: what ``shown`` is called over a column, and ``feet`` where it exists.
+        read_from: the height of the instrument, and from which top all heights are told; empty without levels;
+            read_short: the same in a few words, for the head of the outer form's column.
         has: which of a top's texts exist beside ``shown``: ``feet``, ``elevation``, ``rod``, ``dig``.
         ways: what settles a slope that is over a limit; stop: ``None`` where the grades may be used.
         asks: what is still missing for a part of this; warnings: what is over a limit, or near it.
@@ -130,6 +132,8 @@ class GradesPart(TypedDict):
     rows: list[TopRow]
     sides: list[str]
     heads: list[str]
+    read_from: str
+    read_short: str
     has: list[str]
     ways: list[GradeWay]
     stop: GradeStop | None

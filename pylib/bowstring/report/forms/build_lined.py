@@ -191,6 +191,7 @@ class LinedSheet(TypedDict):
             places are told at which pieces begin; stakes: form stakes to buy, 0 where no board bends.
         wall_shown: how thick and high a wall is, with its footing, empty of a slab.
         wall_signs: a wall's sizes to sign off, and how far under its top its footing and its dig are; none of a slab.
+        read_from: the height of the instrument, and from which top all heights are told; empty without levels.
         parts: in the order of the build's rows; places: in order along the line, none before there is a slab.
     """
 
@@ -202,6 +203,7 @@ class LinedSheet(TypedDict):
     wall_signs: list[LinedSign]
     from_start: str
     stakes: int
+    read_from: str
     parts: list[LinedPaper]
     places: list[LinedPlace]
 

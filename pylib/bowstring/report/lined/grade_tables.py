@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.forming.grades import rod
 from bowstring.forming.line.pieces import Bend
 from bowstring.forming.line.tops import HANDS, LineGrade, NotOnEdge
 from bowstring.report.forming.grade_base import LONGEST_ROD
-from bowstring.report.forming.heights import elevation, height
+from bowstring.report.forming.heights import elevation
+from bowstring.report.forming.levels import over, reading
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.build_lined import LinedTable
 from bowstring.report.lined.grade_said import LineSettled
@@ -32,7 +32,7 @@ def tables(plan: LinePlan, settled: LineSettled) -> list[LinedTable]:
     if said.start is not None:
         found.append(_levels(plan, rows, ("elevations", say("grades.elevations", unit=_unit(plan))), at))
     if said.instrument is not None:
-        reads = [(name, _reads(said.instrument, tops)) for name, tops in rows]
+        reads = [(name, _reads(plan, said.instrument, tops)) for name, tops in rows]
         found.append(_levels(plan, reads, ("rods", say("grades.rods")), at))
     stakes = list(_at_stakes(plan, grade))
     number = plan.settled.said.at + 1
@@ -41,9 +41,9 @@ def tables(plan: LinePlan, settled: LineSettled) -> list[LinedTable]:
     return [*found, _slopes(plan, grade)] if grade.running else found
 
 
-def _reads(instrument: float, tops: Tops) -> Tops:
+def _reads(plan: LinePlan, instrument: float, tops: Tops) -> Tops:
     """What a rod reads on both tops; none on one that stands over the instrument."""
-    left, right = (None if top is None or top > instrument else rod(instrument, top) for top in tops)
+    left, right = (None if top is None or top > instrument else reading(plan.tape, instrument, top) for top in tops)
     return left, right
 
 
@@ -108,7 +108,7 @@ def _heights(plan: LinePlan, grade: LineGrade, rows: list[Row], named: Named, at
     for name, tops in rows:
         cells = [name]
         for top in tops:
-            told = None if top is None else height(plan.tape, top - grade.start)
+            told = None if top is None else over(plan.tape, top, grade.start)
             cells += [told.tight if told else "-", *([told.feet if told else "-"] if inches else [])]
         table.append(cells)
     return {"key": named[0], "title": named[1], "heads": heads, "rows": table}

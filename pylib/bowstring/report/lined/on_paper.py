@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.forming.grades import rod
 from bowstring.forming.line.pieces import Bend, Hand
 from bowstring.forming.line.sides import Side
 from bowstring.forming.line.sweep import Sweep
 from bowstring.forming.line.tops import HANDS, OFF, LineGrade
-from bowstring.report.forming.heights import elevation, height
+from bowstring.report.forming.heights import elevation
+from bowstring.report.forming.levels import over, read_from, reading
 from bowstring.report.forming.quantities import thick
 from bowstring.report.forming.thick_edge import edge_signed
 from bowstring.report.forms.build_lined import LinedPlace, LinedSheet, LinedSpot
@@ -33,8 +33,14 @@ def sheet_of(plan: LinePlan, hubs: LineHubs | None) -> LinedSheet:
         "from_start": say("lined.from_start", first=line.first_told(plan)),
         "stakes": boards.stakes_bought(plan),
         "parts": [{"key": key, "lines": lines} for key, lines in _parts(plan, hubs)],
+        "read_from": _read_from(plan),
         "places": [] if plan.slab is None or plan.asks else [*_Places(plan, Sweep(plan.slab)).all()],
     }
+
+
+def _read_from(plan: LinePlan) -> str:
+    settled = grades.told_of(plan)
+    return read_from(plan.tape, plan.said.grade, "start") if settled else ""
 
 
 def _parts(plan: LinePlan, hubs: LineHubs | None) -> Iterator[tuple[str, list[str]]]:
@@ -112,10 +118,10 @@ class _Places:
         side = self._side(number, hand)
         share = min(max((along - side.begins) / side.length, 0.0), 1.0)
         top = grade.top_at(number, share, hand)
-        told = height(tape, top - grade.start)
+        told = over(tape, top, grade.start)
         spot["top_shown"], spot["feet_shown"] = told.tight, told.feet
         if said.start is not None:
             spot["level_shown"] = elevation(tape, top)
         if said.instrument is not None and top <= said.instrument:
-            spot["rod_shown"] = elevation(tape, rod(said.instrument, top))
+            spot["rod_shown"] = elevation(tape, reading(tape, said.instrument, top))
         return spot

@@ -12,6 +12,7 @@ from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.heights import elevation, size_of
 from bowstring.report.forming.joints import depth_of
+from bowstring.report.forming.levels import reading
 from bowstring.report.forming.measured import thin_told
 from bowstring.report.forming.pass_build import MOST_SPLICES, overrun_of
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
@@ -144,7 +145,7 @@ def _tops_notes(plan: LinePlan, settled: LineSettled) -> Iterator[str]:
         unit = "ft" if plan.tape.feet else "m"
         yield say("forming.note.elevation_line", level=f"{elevation(plan.tape, grade.start)} {unit}")
     if said.start is not None and said.instrument is not None and grade.start <= said.instrument:
-        yield say("forming.note.rod", reading=elevation(plan.tape, said.instrument - grade.start))
+        yield say("forming.note.rod", reading=elevation(plan.tape, reading(plan.tape, said.instrument, grade.start)))
     yield say("forming.note.every_top")
     jointing = jointing_of(plan)
     if jointing and not jointing.stopped and jointing.chosen.count > 1:

@@ -43,6 +43,9 @@ MESSAGES = {
     "grades.elevations": "Levels, {unit}",
     "grades.rod": "staff",
     "grades.rods": "Staff readings",
+    "grades.hi_A": "Collimation {hi}. Datum: outer form's top at A, {level}.",
+    "grades.hi_short": "coll. {hi}, datum: top at A {level}",
+    "grades.hi_start": "Collimation {hi}. Datum: left form's top at the start, {level}.",
     "grades.rod_at_A": "On the outer form at A the staff reads {reading}.",
     "grades.inches_govern": (
         "Where the two differ, the inches govern: a form is set by them. A staff is read in hundredths."

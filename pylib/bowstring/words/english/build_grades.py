@@ -140,6 +140,12 @@ MESSAGES = {
     "grades.above_A": "Heights are measured from the outer form's top at A: high is above it, low is below it.",
     "grades.starts_at": "The outer form's top at A is at {level}; heights are measured from it.",
     "grades.rod_at_A": "On the outer form at A the rod reads {reading}.",
+    "grades.hi_A": "HI {hi}. Datum: outer form's top at A, {level}.",
+    "grades.hi_short": "HI {hi}, datum: top at A {level}",
+    "grades.from_short": "datum: top at A {level}",
+    "grades.hi_start": "HI {hi}. Datum: left form's top at the start, {level}.",
+    "grades.from_A": "Datum: outer form's top at A, {level}.",
+    "grades.from_start": "Datum: left form's top at the start, {level}.",
     "grades.slope_follows": "The slope follows from both tops: {slope} on the centerline.",
     "grades.along": "The centerline runs {center}, the outer edge {outside}, the inner edge {inside}.",
     "grades.along_taper": (

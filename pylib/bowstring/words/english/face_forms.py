@@ -70,6 +70,7 @@ MESSAGES = {
     "forms.sign_stakes": "Stakes screwed, low, capped",
     "forms.elevation": "elev.",
     "forms.rod": "rod",
+    "forms.read_from": "{form}; {read}",
     "forms.both_form": "both forms",
     "forms.outer_set": "outer as set",
     "forms.inner_set": "inner as set",

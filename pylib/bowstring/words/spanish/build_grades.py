@@ -148,6 +148,12 @@ MESSAGES = {
     "grades.above_A": "Las alturas se miden desde el canto de la ~forma~ exterior en A: alto es arriba, bajo es abajo.",
     "grades.starts_at": "El canto de la ~forma~ exterior en A está en {level}; de ahí se miden las alturas.",
     "grades.rod_at_A": "En la ~forma~ exterior de A el estadal marca {reading}.",
+    "grades.hi_A": "AI {hi}. Referencia: canto de la ~forma~ exterior en A, {level}.",
+    "grades.hi_short": "AI {hi}, ref. en A {level}",
+    "grades.from_short": "ref. en A {level}",
+    "grades.hi_start": "AI {hi}. Referencia: canto de la ~forma~ izquierda en el inicio, {level}.",
+    "grades.from_A": "Referencia: canto de la ~forma~ exterior en A, {level}.",
+    "grades.from_start": "Referencia: canto de la ~forma~ izquierda en el inicio, {level}.",
     "grades.slope_follows": "La ~pendiente~ sale de las dos alturas: {slope} en el eje central.",
     "grades.along": "El eje central lleva {center}, el borde exterior {outside}, el interior {inside}.",
     "grades.along_taper": (

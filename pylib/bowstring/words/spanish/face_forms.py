@@ -70,6 +70,7 @@ MESSAGES = {
     "forms.sign_stakes": "~Estacas~: tornillo, bajas, ~tapón~",
     "forms.elevation": "elev.",
     "forms.rod": "estadal",
+    "forms.read_from": "{form}; {read}",
     "forms.both_form": "las dos ~formas~",
     "forms.outer_set": "exterior quedó",
     "forms.inner_set": "interior quedó",
