@@ -283,10 +283,9 @@ def _far(answer: Answer) -> str:
         return ""
     read = {row["check"]: row for row in far["read"]}
     count = len(far["rows"])
-    sees = far["sees"] or [""] * count
     listed = [_row(row, FAR_FIRST + number, read.get(row["key"]), count, told) for number, (row, told) in
-              enumerate(zip(far["rows"], sees, strict=True))]  # fmt: skip
-    if far["sees"]:
+              enumerate(zip(far["rows"], far["sees"], strict=True))]  # fmt: skip
+    if far["apart"] is None:
         rows = "".join(listed)
         named = say("face_checks.line_one") if count == 1 else say("face_checks.line", count=count)
         opened, told = (
@@ -298,9 +297,10 @@ def _far(answer: Answer) -> str:
             f'<p>{escape(say(told))}</p><ul class="checks">{rows}</ul></details>'
         )
     told = say("face_checks.far_off") if far["off"] else say("face_checks.far_told")
+    most = say("face_checks.far_most", limit=far["apart"]["limit_shown"])
     return (
         f'<section class="far"><h2>{escape(say("face_checks.far"))}</h2><p>{escape(told)}</p>'
-        f'<ul class="checks">{"".join(listed)}</ul>{_far_found(answer, far["told"])}</section>'
+        f'<ul class="checks">{"".join(listed)}</ul><p>{escape(most)}</p>{_far_found(answer, far["told"])}</section>'
     )
 
 
@@ -311,8 +311,9 @@ def _far_found(answer: Answer, told: Sequence[str]) -> str:
     lines = "".join(f'<p class="who">{marked(text)}</p>' for text in told)
     button = ""
     if CORNERS in answer["second_pass"]:
-        step = len(layout_cards(answer)) + answer["second_pass"].index(CORNERS) + 1
-        words = escape(say("face_checks.far_again", step=step))
+        forms = answer["second_pass"]
+        step = len(layout_cards(answer)) + forms.index(CORNERS) + 1
+        words = escape(say("face_checks.far_again", step=forms.index(CORNERS) + 1, count=len(forms)))
         button = f'<button type="button" class="btn" data-do="go" data-step="{step}">{words}</button>'
     return f'<div class="found" role="status">{lines}{button}</div>'
 

@@ -14,7 +14,7 @@ from bowstring.faces.paper_head import duo_html, foot_html, head_html, turns_tal
 from bowstring.faces.paper_more import more_sides
 from bowstring.faces.paper_sizes import MOST_ROWS, PAGE_WIDE, Sizes, lines, sizes, tall
 from bowstring.faces.paper_table import checks_html, tables_html
-from bowstring.faces.unread import nothing_read
+from bowstring.faces.unread import unread_told
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
 from bowstring.sheet.firsts import First, firsts
@@ -77,7 +77,7 @@ class _Marks:
 
 def _told(answer: Answer, there: _Marks) -> list[str]:
     """What stands under the tables: how far off the stakes are, what was read of the checks, their stations."""
-    unread = say("paper.no_check_read") if there.stakes and nothing_read(answer) else ""
+    unread = unread_told(answer) if there.stakes else ""
     told = (brief.stands_off(answer), unread, brief.reads_out(answer), brief.stations(answer).replace("*", ""))
     return [text for text in told if text]
 

@@ -39,7 +39,9 @@ _MOST_DIAGONALS = 5
 
 def forms_sides(answer: Answer, date: str, old: str = "") -> str:
     """Return the form sheet's sides, empty for a job without a slab, and for one that nobody may build yet; ``old``:
-    what each says of stakes that stand by old numbers."""
+    what each says of stakes that stand by old numbers. Without any each says there which check is out: it is signed
+    off on them."""
+    old = old or ("" if answer["stops"] else brief.reads_out(answer))  # a side may go out by itself
     if answer["lined"]:
         return lined_sides(answer, date, old)
     edges = None if answer["stops"] else edges_of(answer)

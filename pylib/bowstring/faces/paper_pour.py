@@ -250,7 +250,7 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     rows = [(say("forms.sign_arc"), say("forms.within", tolerance=tolerance) if tolerance else "")]
     rows += [(say("forms.sign_chord"), f"{shown['chord']}; {shown['sagitta']}")]
     if edges:
-        rows += sizes(answer) if is_wall(answer) else _sizes_of(edges)
+        rows += sizes(answer) if is_wall(answer) else [*_sizes_of(edges), *_far_of(answer, edges)]
     rows += _slopes(answer)
     if joints and not joints["stop"]:
         rows += [(say("walled.joints" if is_wall(answer) else "forms.sign_joints"), _joints_cut(joints, pour))]
@@ -268,13 +268,26 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
 
 
 def _sizes_of(edges: EdgesPart) -> list[tuple[str, str]]:
-    """The width, or how deep a slab is that fills its curve, and the diagonals of its sides."""
+    """The width, or how deep a slab is that fills its curve."""
     far = edges["far_width_shown"] if edges["far_width"] is not None else ""
     name = say("forms.sign_width" if edges["stick"] is not None else _deep(edges))
-    rows = [(name, say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"])]
-    if edges["sides"] is not None:
-        rows.append((say("pad.sign_diagonals"), edges["diagonal_shown"]))
-    return rows
+    return [(name, say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"])]
+
+
+def _far_of(answer: Answer, edges: EdgesPart) -> list[tuple[str, str]]:
+    """What proves a pad's far corners: both sides, the back, both diagonals, and by how much those may differ."""
+    far = {row["key"]: row for row in answer["far_checks"]["rows"]}
+    apart = answer["far_checks"]["apart"]
+    if edges["sides"] is None or apart is None:
+        return []
+    side, across, diagonal = far["A-A-2"], far["A-2-B-2"], far["A-B-2"]
+    most = say("pad.sign_apart", must=diagonal["shown"], limit=apart["limit_shown"])
+    names = {"a": side["from"], "b": far["B-B-2"]["from"]}
+    return [
+        (say("pad.sign_sides", **names), side["shown"]),
+        (say("pad.sign_back"), across["shown"]),
+        (say("pad.sign_diagonals", **names), most),
+    ]
 
 
 def _deep(edges: EdgesPart) -> str:

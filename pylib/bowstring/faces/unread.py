@@ -6,14 +6,29 @@ from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
 
+POUR = "form_pour"
+"""The kind of the card on which the concrete is ordered."""
+
 
 def nothing_read(answer: Answer) -> bool:
     """Whether there are checks to make, and none was read."""
     return bool(answer["read"]["wanted"]) and not answer["read"]["count"]
 
 
+def unread_told(answer: Answer) -> str:
+    """Return that no check was read, empty where one was; where those past the stakes were, that none of the stakes."""
+    if not nothing_read(answer):
+        return ""
+    far = any(row["verdict"] != "unread" for row in answer["far_checks"]["read"])
+    return say("paper.no_stake_check_read" if far else "paper.no_check_read")
+
+
 def card_text(answer: Answer, card: CardRow) -> str:
-    """Return a card's sentence; that of the checks asks for them only as long as some are unread."""
+    """Return a card's sentence; that of the checks asks for them only as long as some are unread, and that of the pour
+    for no order while one is out."""
+    if card["kind"] == POUR:
+        outs = answer["read"]["outs"] + answer["far_checks"]["outs"]
+        return say("card.pour_out_one" if outs == 1 else "card.pour_out", count=outs) if outs else card["text"]
     if card["kind"] != "checks":
         return card["text"]
     read = answer["read"]

@@ -15,6 +15,9 @@ ROUND = 1e-6
 FAR_PAIRS = (("A", "B-2"), ("B", "A-2"), ("A-2", "B-2"))
 """Between which corners a length proves the sides: no step pulls it."""
 
+SIDE_PAIRS = (("A", "A-2"), ("B", "B-2"))
+"""The sides themselves: a step pulls them, and they are taped once more."""
+
 
 def takes_sides(arc: Arc) -> bool:
     """Tell whether straight sides can run back from an arc's ends: it is no more than a half circle.

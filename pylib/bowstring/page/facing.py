@@ -15,7 +15,6 @@ from bowstring.page.slab_fields import is_of_slab_alone, without_slab
 from bowstring.page.talk import Asked, refused
 from bowstring.page.unit import is_unit_open
 from bowstring.report.forms.answer import Answer
-from bowstring.report.read import OUT
 from bowstring.words import say
 
 Made = dict[str, object]
@@ -115,8 +114,7 @@ def _outs(answered: Answer, fields: Mapping[str, str]) -> int:
     """How many checks were read out; where nothing was read nothing is worked out for it."""
     if answered["stops"] or not any(text and name.startswith("read-") for name, text in fields.items()):
         return 0
-    far = sum(row["verdict"] in OUT for row in answered["far_checks"]["read"])
-    return answered["read"]["outs"] + far
+    return answered["read"]["outs"] + answered["far_checks"]["outs"]
 
 
 def old_of(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> dict[int, list[str]]:
@@ -139,7 +137,7 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
 
         return {"sign": "stop", "text": bar_text(old)}
     if outs:
-        return {"sign": "stop", "text": say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)}
+        return _out_state(outs)
     typed = {name: text for name, text in fields.items() if text.strip()}
     if is_edge_open(typed):
         return {"sign": "ask", "text": say("numbers.state_open", count=1)}
@@ -150,6 +148,16 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
     if is_side_open(typed):
         return {"sign": "ask", "text": side_asked(typed), "panel": "slab"}
     return standing_of(answered, fields) or {"sign": "computed", "text": say("page.state_ready")}
+
+
+def _out_state(outs: int) -> dict[str, str]:
+    return {"sign": "stop", "text": say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)}
+
+
+def out_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:
+    """Return what the bar says of checks that were read out, ``None`` where none was."""
+    outs = _outs(answered, fields)
+    return _out_state(outs) if outs else None
 
 
 def standing_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:

@@ -108,11 +108,11 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         return {**refused_later(fields, refusal, name, shown_here()), "errors": errors, "site_plan": plan}
     done, building = _done(answered, asked, last), bool(marks_of(asked["fields"]))
     later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
-    from bowstring.page.facing import standing_of
+    from bowstring.page.facing import out_of, standing_of
 
     state = later["state"]
     if isinstance(state, dict) and state["sign"] == "computed":
-        later["state"] = standing_of(answered, fields) or state
+        later["state"] = out_of(answered, fields) or standing_of(answered, fields) or state
     if not answered["stops"]:
         later |= _old_numbers(answered, asked, last)
     if asked.get("panel") == "way":

@@ -1,9 +1,11 @@
-"""What proves a pad's far corners, told beside the stakes' checks: lengths that no step pulls, and what was read."""
+"""What proves a pad's far corners, told beside the stakes' checks: lengths that no step pulls, the sides once more,
+both diagonals held against each other, and what was read."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from math import hypot
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+from math import hypot, sqrt
 
 from bowstring.analysis.accuracy import NORMAL_95
 from bowstring.analysis.checks import Check
@@ -12,53 +14,106 @@ from bowstring.analysis.limits import Judged, expected_about
 from bowstring.analysis.squaring import kit_of
 from bowstring.analysis.triangles import Square
 from bowstring.construction.scatter import Errors
-from bowstring.forming.pad import FAR_PAIRS, Pad
+from bowstring.forming.pad import FAR_PAIRS, SIDE_PAIRS, Pad
 from bowstring.geometry.plane import Point, unit_vector
-from bowstring.job.job import Job
 from bowstring.job.kept import Kept
-from bowstring.report.checks import row_of_check
+from bowstring.report.checks import limit_shown, row_of_check
 from bowstring.report.forming.pad_edges import square_of
-from bowstring.report.forming.plan import Plan
-from bowstring.report.forms.read import FarChecks, ReadRow
+from bowstring.report.forming.plan import Plan, line_ends
+from bowstring.report.forms.checks import CheckRow
+from bowstring.report.forms.read import FarApart, FarChecks, ReadRow
 from bowstring.report.read import OUT, read_row, typed_of
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
 FAR = "far"
 
+_OF_B, _OF_A = (f"{start}-{end}" for start, end in FAR_PAIRS[:2])
+"""The diagonals, by the far corner that each is on."""
+
+_SIDES = tuple(f"{start}-{end}" for start, end in SIDE_PAIRS)
+
+_NO_READING = ("differ", "unread")
+"""Verdicts by which no one length was read."""
+
 
 def report_far(plan: Plan, kept: Kept, errors: Errors) -> FarChecks:
     """Return the answer's ``far_checks``, of any other slab than a pad no row; ``errors``: of the layout's tape."""
     pad, job = plan.filled, plan.layout.job
     if not isinstance(pad, Pad):
-        return {"rows": [], "read": [], "told": [], "off": False, "sees": []}
+        return {"rows": [], "read": [], "told": [], "off": False, "sees": [], "apart": None, "outs": 0}
     rows, typed = list(_judged(plan, pad, errors)), typed_of(kept)
-    read_rows = [read_row(job, one, typed[one.check.key]) for one in rows if one.check.key in typed]
+    read_rows = [_read(plan, one, typed[one.check.key]) for one in rows if one.check.key in typed]
+    apart = _apart(plan, pad, errors, read_rows)
     return {
-        "rows": [row_of_check(job, one) for one in rows],
+        "rows": [_row(plan, one) for one in rows],
         "read": read_rows,
-        "told": list(_told(job, pad, read_rows)),
+        "told": list(_told(plan, pad, read_rows, apart)),
         "off": bool(job.outward),
-        "sees": [],
+        "sees": [_sees(plan, pad, one) for one in rows],
+        "apart": apart,
+        "outs": outs_of(read_rows) + apart["out"],
     }
 
 
-def _told(job: Job, pad: Pad, read: list[ReadRow]) -> Iterator[str]:
-    """What the readings that are out mean: which corner stands where, once all three are read and none of them twice by
-    two lengths."""
-    if not any(row["verdict"] in OUT for row in read):
+def outs_of(read: Sequence[ReadRow]) -> int:
+    """Return how many readings are out."""
+    return sum(row["verdict"] in OUT for row in read)
+
+
+def _row(plan: Plan, one: Judged) -> CheckRow:
+    """A check by the names of the corners: with stakes off the line A and B are those, and the corners A0 and B0."""
+    row, ends = row_of_check(plan.layout.job, one), line_ends(plan)
+    start, end = ends.get(one.check.start.lower(), one.check.start), one.check.end
+    return {**row, "from": start, "to": end, "text": say("check.far", start=start, end=end, shown=row["shown"])}
+
+
+def _read(plan: Plan, one: Judged, values: list[object]) -> ReadRow:
+    """What was read of a check, kept by its key, and told by the names of the corners."""
+    named = replace(one, check=replace(one.check, start=line_ends(plan).get(one.check.start.lower(), one.check.start)))
+    return {**read_row(plan.layout.job, named, values), "check": one.check.key}
+
+
+def _told(plan: Plan, pad: Pad, read: list[ReadRow], apart: FarApart) -> Iterator[str]:
+    """What the readings that are out mean: a side's own says it of its corner; otherwise which corner stands where,
+    once both diagonals and the back are read and none of them twice by two lengths."""
+    tape = plan.layout.job.shown
+    if apart["out"]:
+        yield from _leaning(plan, pad, apart)
+    if not outs_of(read):
         return
-    over = {row["check"]: row["over"] for row in read if row["over"] is not None and row["verdict"] != "differ"}
-    if len(over) < len(FAR_PAIRS):
+    over = {row["check"]: row["over"] for row in read if row["over"] is not None and row["verdict"] not in _NO_READING}
+    out = {row["check"] for row in read if row["verdict"] in OUT}
+    sides = [(key, end) for key, (_start, end) in zip(_SIDES, SIDE_PAIRS, strict=True) if key in out and key in over]
+    for key, end in sides:
+        yield _corner_told(tape, Stands(end, "", 0.0, over[key]))
+    if sides or out <= set(_SIDES):
+        return
+    far = {f"{start}-{end}" for start, end in FAR_PAIRS}
+    over = {key: size for key, size in over.items() if key in far}
+    if len(over) < len(far):
         yield say("face_checks.far_all")
         return
     limits = {row["check"]: row["limit"] for row in read}
     found = far_corners(pad.arc.chord, pad.sides, over, limits)
     if found is None:
         return
-    yield from (_corner_told(job.shown, one) for one in found.corners)
+    yield from (_corner_told(tape, one) for one in found.corners)
     if not found.corners:
         yield say("face_checks.far_across" if found.across else "face_checks.far_none")
+
+
+def _leaning(plan: Plan, pad: Pad, apart: FarApart) -> Iterator[str]:
+    """That both diagonals are in, and yet the pad is out of square, and how far its far end leans to which side.
+
+    Both far corners so far to one side make one diagonal longer and the other one shorter by that times the chord over
+    the diagonal.
+    """
+    over = apart["over"] or 0.0
+    tape = plan.layout.job.shown
+    yield say("face_checks.far_apart", size=apart["over_shown"], limit=apart["limit_shown"])
+    lean = tape.show(tape.round(abs(over) * pad.diagonal / (2 * pad.arc.chord)))
+    yield say("face_checks.far_lean", size=lean, end=line_ends(plan)["b" if over > 0 else "a"])
 
 
 def _corner_told(tape: Tape, one: Stands) -> str:
@@ -80,18 +135,59 @@ def _judged(plan: Plan, pad: Pad, errors: Errors) -> Iterator[Judged]:
     at = {"A": Point(0.0, 0.0), "B": Point(pad.arc.chord, 0.0), "A-2": Point(0.0, -pad.sides),
           "B-2": Point(pad.arc.chord, -pad.sides)}  # fmt: skip
     aside = pad.sides * turn_of(plan, pad, errors)
-    for start, end in FAR_PAIRS:
+    for start, end in FAR_PAIRS + SIDE_PAIRS:
         way = unit_vector(at[start], at[end])
         corners = [name for name in (start, end) if name.endswith("-2")]
         # A corner slips along the string as its side turns, and along it as that is pulled; A to B was pulled, too.
         moved = [way.x * aside for _one in corners]
         moved += [way.y * errors.pull for _one in corners] + [way.x * errors.pull]
-        stakes = [errors.stake] * (2 + len(corners))
+        # A side is pulled from its own near corner, as that stands: only its far one's stake is off by then.
+        stakes = [errors.stake] * (1 if (start, end) in SIDE_PAIRS else 2 + len(corners))
         expected = NORMAL_95 * hypot(errors.pull, *moved, *stakes)
         far = hypot(at[end].x - at[start].x, at[end].y - at[start].y)
         check = Check(FAR, start, end, far, 0.0, None, 0, way, {})
         limit = expected_about(0.0, expected) + plan.layout.job.tape.mark / 2
         yield Judged(check, expected, None, False, 0.0, limit)
+
+
+def apart_of(plan: Plan, pad: Pad, errors: Errors) -> float:
+    """Return by how much the two diagonals differ at most in 95 of 100 layouts, metres, their readings included.
+
+    Either far corner slips as its side turns off the string and as that is pulled, and with its own stake; both
+    readings count. Where A and B stand turns the pad as a whole, or stretches both diagonals alike.
+    """
+    across, back = pad.arc.chord / pad.diagonal, pad.sides / pad.diagonal
+    aside = pad.sides * turn_of(plan, pad, errors)
+    return NORMAL_95 * sqrt(2) * hypot(across * aside, back * errors.pull, errors.stake, errors.pull)
+
+
+def _apart(plan: Plan, pad: Pad, errors: Errors, read: Sequence[ReadRow]) -> FarApart:
+    """Both diagonals held against each other: the print that each is read against is the same, and cancels."""
+    job = plan.layout.job
+    most = apart_of(plan, pad, errors)
+    over = {row["check"]: row["over"] for row in read if row["verdict"] not in _NO_READING}
+    first, other = over.get(_OF_B), over.get(_OF_A)
+    limit = max(job.tape.down(most), job.tape.mark)
+    apart = None if first is None or other is None else first - other
+    verdicts: Mapping[str, str] = {row["check"]: row["verdict"] for row in read}
+    both_in = all(verdicts.get(key) == "in" for key in (_OF_B, _OF_A))
+    return {
+        "limit": limit,
+        "limit_shown": limit_shown(job, most),
+        "over": apart,
+        "over_shown": "" if apart is None else job.shown.show(abs(apart)),
+        "out": both_in and apart is not None and abs(apart) > limit * (1 + 1e-9),
+    }
+
+
+def _sees(plan: Plan, pad: Pad, one: Judged) -> str:
+    """Which miss a check sees: of a diagonal how far its far corner is off sideways, of the back either one."""
+    tape, (start, end) = plan.layout.job.shown, (one.check.start, one.check.end)
+    if (start, end) in SIDE_PAIRS:
+        return say("face_checks.far_sees_back", corner=end, miss=tape.show_up(one.limit))
+    if (start, end) in FAR_PAIRS[:2]:
+        return say("face_checks.far_sees_side", corner=end, miss=tape.show_up(one.limit * pad.diagonal / pad.arc.chord))
+    return say("face_checks.far_sees_across", miss=tape.show_up(one.limit))
 
 
 def turn_of(plan: Plan, pad: Pad, errors: Errors) -> float:

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from bowstring.analysis.limits import Judged
 from bowstring.analysis.slips import Slip, slips_of
 from bowstring.errors import BadJob
-from bowstring.forming.pad import FAR_PAIRS
+from bowstring.forming.pad import FAR_PAIRS, SIDE_PAIRS
 from bowstring.job.job import Job
 from bowstring.job.kept import Kept
 from bowstring.layout.layout import Layout
@@ -26,7 +26,7 @@ from bowstring.units.spelled import spelled
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
-_FAR = tuple(f"{start}-{end}" for start, end in FAR_PAIRS)
+_FAR = tuple(f"{start}-{end}" for start, end in FAR_PAIRS + SIDE_PAIRS)
 """Readings that prove a pad's far corners: they are told by themselves."""
 
 LINE_END = "end"

@@ -143,12 +143,23 @@ def checks(answer: Answer) -> list[Check]:
 
 
 def reads_out(answer: Answer) -> str:
-    """Return which check was read and isn't in, or how many, and what to do; empty for none."""
-    rows = [row for row in answer["read"]["rows"] if row["verdict"] in OUT]
-    if len(rows) != 1:
-        return say("paper.checks_out", count=len(rows)) if rows else ""
-    (check,) = (one for one in answer["checks"] if one["key"] == rows[0]["check"])
-    return say("paper.check_out", what=_what(check), shown=rows[0]["value_shown"] or "", must=check["shown"])
+    """Return which check was read and isn't in, or how many, and what to do; empty for none. With those that prove a
+    pad's far corners, its two diagonals held against each other, or a line of pieces as a whole."""
+    far = answer["far_checks"]
+    rows = [row for row in [*answer["read"]["rows"], *far["read"]] if row["verdict"] in OUT]
+    if len(rows) + outs_apart(answer) != 1:
+        return say("paper.checks_out", count=len(rows) + outs_apart(answer)) if rows else ""
+    if far["apart"] and far["apart"]["out"]:
+        return say("paper.apart_out", shown=far["apart"]["over_shown"], limit=far["apart"]["limit_shown"])
+    (check,) = (one for one in [*answer["checks"], *far["rows"]] if one["key"] == rows[0]["check"])
+    what = say("face_checks.straight", start=check["from"], end=check["to"]) if check in far["rows"] else _what(check)
+    return say("paper.check_out", what=what, shown=rows[0]["value_shown"] or "", must=check["shown"])
+
+
+def outs_apart(answer: Answer) -> int:
+    """Return 1 where a pad's two diagonals, each of them in, differ by too much, otherwise 0."""
+    apart = answer["far_checks"]["apart"]
+    return int(apart is not None and apart["out"])
 
 
 def stations(answer: Answer) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import cmath
 import random
 import re
 from html import unescape
@@ -19,8 +20,12 @@ from bowstring.faces.passes import layout_cards
 from bowstring.faces.settling import givens_of_fields
 from bowstring.faces.slab_lines import slope_line
 from bowstring.faces.stakes import stakes_html
+from bowstring.faces.unread import card_text
+from bowstring.page.answering import LastAnswer
 from bowstring.page.entries import Entries
+from bowstring.page.facing import out_of
 from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.page.measuring import shown_later
 from bowstring.page.slab_panels import slope_html
 from bowstring.sheet.of_line import title_of
 from bowstring.sheet.text import sheet_text
@@ -114,7 +119,7 @@ def test_far_corners_are_checked_by_lengths_that_no_step_pulls_and_readings_are_
     told = answer_to({**PAD, "read": read})
     far = told["far_checks"]
     assert [(row["key"], row["shown"]) for row in far["rows"]] == [
-        ("A-B-2", "25' 0\""), ("B-A-2", "25' 0\""), ("A-2-B-2", "20' 0\""),
+        ("A-B-2", "25' 0\""), ("B-A-2", "25' 0\""), ("A-2-B-2", "20' 0\""), ("A-A-2", "15' 0\""), ("B-B-2", "15' 0\""),
     ]  # fmt: skip
     assert [(row["check"], row["verdict"]) for row in far["read"]] == [("A-B-2", "in"), ("A-2-B-2", "again")]
     assert not told["read"]["lost"] and not told["read"]["rows"]
@@ -125,6 +130,19 @@ def test_far_corners_are_checked_by_lengths_that_no_step_pulls_and_readings_are_
     assert not answer_to(without)["far_checks"]["rows"] and "The far corners" not in checks_html(answering(without))
 
 
+def _diagonals_apart(pick: random.Random, chord: float, sides: float, pull: float, stake: float, turn: float) -> float:
+    """By how much two diagonals read apart on one pad staked out: A and B where their stakes stand, each side squared
+    off the string between those."""
+
+    def driven(place: complex) -> complex:
+        return place + complex(pick.gauss(0, stake), pick.gauss(0, stake))
+
+    a, b = driven(0j), driven(complex(chord + pick.gauss(0, pull), 0.0))
+    back = (b - a) / abs(b - a) * -1j
+    far = [driven(one + back * cmath.exp(1j * pick.gauss(0, turn)) * (sides + pick.gauss(0, pull))) for one in (a, b)]
+    return abs(far[1] - a) - abs(far[0] - b) + pick.gauss(0, pull) - pick.gauss(0, pull)
+
+
 def test_limits_of_the_far_corners_hold_95_of_100_readings() -> None:
     """Staked out 20 000 times by the job's own errors: each stake in x and y, A to B and both sides pulled, each side
     turned by its triangle of 12, 16 and 20 ft (2 c read/(a b), the law of cosines differentiated), each check read."""
@@ -133,6 +151,7 @@ def test_limits_of_the_far_corners_hold_95_of_100_readings() -> None:
     chord, sides, pull, pick = 20 * FOOT, 15 * FOOT, read * 2**0.5, random.Random(11)
     turn = 2 * read * 20 / (12 * 16) / FOOT
     outs: dict[str, list[float]] = {row["key"]: [] for row in far["rows"]}
+    apart: list[float] = []
     for _time in range(20_000):
         at = {"A": (0.0, 0.0), "B": (chord + pick.gauss(0, pull), 0.0)}
         at = {name: (x + pick.gauss(0, stake), y + pick.gauss(0, stake)) for name, (x, y) in at.items()}
@@ -141,6 +160,11 @@ def test_limits_of_the_far_corners_hold_95_of_100_readings() -> None:
             at[f"{name}-2"] = x + long * sin(angle) + pick.gauss(0, stake), y - long * cos(angle) + pick.gauss(0, stake)
         for row in far["rows"]:
             outs[row["key"]].append(abs(dist(at[row["from"]], at[row["to"]]) + pick.gauss(0, pull) - row["distance"]))
+        apart.append(abs(_diagonals_apart(pick, chord, sides, pull, stake, turn)))
+    # Both diagonals held against each other, with the sides squared off the string as A and B really stand.
+    assert far["apart"] is not None
+    over = sorted(apart)[19_000]
+    assert far["apart"]["limit"] <= over * 1.04 and over - far["apart"]["limit"] < FOOT / 12 / 8 + 0.04 * over
     for row in far["rows"]:
         assert row["expected"] == pytest.approx(sorted(outs[row["key"]])[19_000], rel=0.04), row["key"]
         assert row["limit"] == pytest.approx(row["expected"] + FOOT / 12 / 16)
@@ -207,7 +231,7 @@ def test_the_panel_of_the_slope_asks_in_the_pads_own_words() -> None:
     (("25' 1-1/4\"", "25'", "20'"), ["B-2 stands about 2\" too far back: set it again."]),
     (("25'", "25'", "20' 2\""), ["Both diagonals are in: tape A-2 to B-2 again, then pull both sides again."]),
     (("25' 3\"", "25' 3\"", "20'"), ["No one corner explains these: square and pull both sides again."]),
-    (("25'", "25' 3\"", ""), ["Tape all three: then they tell which corner is off."]),
+    (("25'", "25' 3\"", ""), ["Tape both diagonals and the back: then they tell which corner is off."]),
     (("25'", "25'", "20'"), []),
 ])  # fmt: skip
 def test_what_was_read_at_the_far_corners_is_told_by_the_corner(reads: tuple[str, ...], told: list[str]) -> None:
@@ -220,7 +244,7 @@ def test_what_was_read_at_the_far_corners_is_told_by_the_corner(reads: tuple[str
         if "about" in text:
             assert re.search(r"about (1-(3/4|7/8)|2(-1/8|-1/4)?)\"", text), text
     html = checks_html(answered)
-    assert ("Set the far corners again: step" in html) is bool(told)
+    assert ("Set the far corners again: Forms 1 of" in html) is bool(told)
     if told:
         step = int(re.findall(r'data-step="(\d+)"', html)[-1])
         assert 'data-kind="form_corners"' in stakes_html(answered, step)
@@ -233,3 +257,60 @@ def test_the_far_corners_card_leads_to_where_something_else_is_typed() -> None:
     assert 'data-kind="form_corners"' in card
     assert re.search(r'data-do="face" data-face="checks">I got something else<', card)
     assert "I got something else" not in stakes_html(told, step + 1)
+
+
+OFFSET: dict[str, Any] = {**AGAINST, "offset": "2 ft", "toward": "outside", "driven": "hub"}
+
+
+def read_of(*rows: tuple[str, str]) -> list[dict[str, str]]:
+    return [{"check": check, "value": value} for check, value in rows]
+
+
+def front_of(job: dict[str, Any]) -> str:
+    """All sides of the paper of a job whose stakes all stand, the tags taken out."""
+    return " ".join(unescape(re.sub("<[^>]+>", " ", paper_html(answer_to(job), "", all_stand=True))).split())
+
+
+@pytest.mark.parametrize("rows", [(("B-A-2", "24' 11\""),), (("A-A-2", "15' 1\""),)])
+def test_a_far_reading_that_is_out_stands_on_paper_and_stops_the_order(rows: tuple[tuple[str, str], ...]) -> None:
+    """On the front and in the heads of both form sides; the card of the pour asks for no order."""
+    out, fine = ({**AGAINST, "read": read} for read in (read_of(*rows), read_of(("B-A-2", "25'"))))
+    said = front_of(out)
+    assert len(re.findall(r"must be (25|15)' 0\" ?\. Settle it before anybody builds", said)) == 3
+    assert "No check of the stakes read." in said and "No check read." not in said
+    assert "Settle it" not in front_of(fine)
+    pours = [next(card for card in answer_to(job)["form_cards"] if card["kind"] == "form_pour") for job in (out, fine)]
+    assert card_text(answer_to(out), pours[0]).startswith("A check is out.")
+    assert card_text(answer_to(fine), pours[1]) == pours[1]["text"]
+
+
+def test_two_diagonals_that_are_in_and_yet_apart_are_out_of_square() -> None:
+    """20 by 15 ft: a far end that leans by x makes the diagonals 2 x 20/25 differ: 3/4 in apart is 0.47 in."""
+    job = {**AGAINST, "read": read_of(("A-B-2", "25' 3/8\""), ("B-A-2", "24' 11-5/8\""))}
+    far = answer_to(job)["far_checks"]
+    assert {row["verdict"] for row in far["read"]} == {"in"} and far["apart"] is not None
+    assert far["apart"]["out"] and far["outs"] == 1 and far["apart"]["over_shown"] == '3/4"'
+    assert far["told"][1] == "A-2 and B-2 stand about 1/2\" toward B's side: square both sides again."
+    assert front_of(job).count('The diagonals differ by 3/4"') == 3
+    near = answer_to({**job, "read": read_of(("A-B-2", "25' 3/8\""), ("B-A-2", "25' 1/8\""))})["far_checks"]
+    assert near["apart"] is not None and not near["apart"]["out"] and near["outs"] == 0
+
+
+def test_with_stakes_off_the_line_the_corners_are_called_as_on_the_front() -> None:
+    """A and B are the hubs there: a length from them wouldn't prove a corner. What is kept goes by the same key."""
+    told = answer_to({**OFFSET, "read": read_of(("A-A-2", "15' 1\""))})
+    far = told["far_checks"]
+    assert [row["from"] for row in far["rows"]] == ["A0", "B0", "A-2", "A0", "B0"]
+    assert far["read"][0]["check"] == "A-A-2" and "A0 to A-2" in far["read"][0]["text"]
+    assert far["told"] == ['A-2 stands about 1" too far back: set it again.']
+    assert "Sides, A0 to A-2; B0 to B-2" in front_of(OFFSET)
+    assert [row["from"] for row in answer_to(AGAINST)["far_checks"]["rows"]] == ["A", "B", "A-2", "A", "B"]
+
+
+def test_the_numbers_say_that_a_check_is_out() -> None:
+    fields = fields_of_job({**AGAINST, "read": read_of(("B-A-2", "24' 11\""))})  # type: ignore[arg-type]
+    answered = answer_to({**AGAINST, "read": read_of(("B-A-2", "24' 11\""))})
+    assert out_of(answered, fields) == {"sign": "stop", "text": "1 check out"}  # type: ignore[arg-type]
+    assert out_of(answer_to(AGAINST), fields) is None  # type: ignore[arg-type]
+    asked: Any = {"fields": fields}
+    assert shown_later(asked, LastAnswer())["state"] == {"sign": "stop", "text": "1 check out"}

@@ -97,6 +97,12 @@ class Plan:
         return tuple((stake.name, layout.along(stake) / whole) for stake in layout.stakes)
 
 
+def line_ends(plan: Plan) -> dict[str, str]:
+    """Return what the ends of the drawn line are called, as ``a`` and ``b``: where the stakes stand off it A and B are
+    the stakes, and the ends of the line, which are the concrete's corners, A0 and B0."""
+    return {end.lower(): f"{end}0" if plan.layout.job.outward else end for end in ("A", "B")}
+
+
 def is_wall(plan: Plan) -> bool:
     """Tell whether a wall is poured."""
     return plan.said.slab.is_wall

@@ -82,12 +82,26 @@ class ReadPart(TypedDict):
 
 
 @final
+class FarApart(TypedDict):
+    """Both diagonals of a pad held against each other: by how much they may differ, metres, and by how much they do,
+    the one from A less the one from B; ``None`` until both were read. ``out``: each of them is in, and yet they differ
+    by more."""
+
+    limit: float
+    limit_shown: str
+    over: float | None
+    over_shown: str
+    out: bool
+
+
+@final
 class FarChecks(TypedDict):
     """What proves a pad's far corners, or a line of several pieces as a whole: its checks, those of them that were
     read, and what those mean that are out, of a line nothing.
 
     ``off``: A and B are then the concrete's corners, and the stakes stand off them; of a line that they stand off it.
-    ``sees``: of a line's checks, what each sees; none of a pad's.
+    ``sees``: what each of the checks sees. ``apart``: ``None`` but of a pad. ``outs``: how many are out, the two
+    diagonals that differ by too much counted as one.
     """
 
     rows: list[CheckRow]
@@ -95,3 +109,5 @@ class FarChecks(TypedDict):
     told: list[str]
     off: bool
     sees: list[str]
+    apart: FarApart | None
+    outs: int

@@ -22,7 +22,7 @@ from bowstring.geometry.plane import Point, distance, unit_vector
 from bowstring.job.kept import Kept
 from bowstring.layout.frame import far_back_on
 from bowstring.report.checks import row_of_check
-from bowstring.report.far_checks import FAR
+from bowstring.report.far_checks import FAR, outs_of
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.read import FarChecks
 from bowstring.report.lined.ground import LineGround
@@ -57,12 +57,15 @@ def report_far(plan: LinePlan, kept: Kept, errors: Errors) -> FarChecks:
     """Return the answer's ``far_checks`` of a line; ``errors``: of the layout's tape."""
     job, typed = plan.plan.layout.job, typed_of(kept)
     found = [(past, judged_of(plan, past, errors)) for past in pasts(plan, errors)]
+    read = [read_row(job, one, typed[one.check.key]) for _past, one in found if one.check.key in typed]
     return {
         "rows": [_row(plan, past, one) for past, one in found],
-        "read": [read_row(job, one, typed[one.check.key]) for _past, one in found if one.check.key in typed],
+        "read": read,
         "told": [],
         "off": bool(job.outward),
         "sees": [_sees(plan, past, one) for past, one in found],
+        "apart": None,
+        "outs": outs_of(read),
     }
 
 

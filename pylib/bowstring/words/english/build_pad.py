@@ -142,7 +142,10 @@ MESSAGES = {
     "pad.far_tops": "{first}; {last}",
     "pad.sign_strip": "Isolation strip, A-2 to B-2",
     "pad.sign_deep": "Length overall, in the middle",
-    "pad.sign_diagonals": "Both diagonals, to A-2, B-2",
+    "pad.sign_sides": "Sides, {a} to A-2; {b} to B-2",
+    "pad.sign_back": "Across the back, A-2 to B-2",
+    "pad.sign_diagonals": "Diagonals, {a} to B-2; {b} to A-2",
+    "pad.sign_apart": "{must}; max {limit} apart",
     # drawn
     "pad.draw_sides": "sides {sides}, A to B {chord}",
     "pad.draw_diagonal": "diagonal {shown}",

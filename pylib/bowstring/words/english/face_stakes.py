@@ -97,6 +97,8 @@ MESSAGES = {
     "card.note.received": "Somebody set {stake} before this link was sent. Leave it, or set it anew.",
     "card.do.checks": "Go to the checks",
     "card.do.skip": "Skip for now",
+    "card.pour_out_one": "A check is out. Settle it first: sign nothing, order nothing.",
+    "card.pour_out": "{count} checks are out. Settle them first: sign nothing, order nothing.",
     "card.note.no_check": "No check read yet. Tape the checks before anybody builds.",
     "card.slope": "slope {shown}",
     "card.label.between": "{from} to {to}",

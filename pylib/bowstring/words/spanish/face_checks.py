@@ -107,9 +107,19 @@ MESSAGES = {
         "Las ~estacas~ se pusieron otra vez. Sus lecturas se borraron. Mida otra vez esas ~revisiones~."
     ),
     "face_checks.far": "Las esquinas de atrás",
-    "face_checks.far_told": "Ningún paso las mide. Mídalas cuando A-2 y B-2 estén puestas.",
-    "face_checks.far_off": "Ningún paso las mide. Aquí A y B son las esquinas del ~concreto~, no sus ~estacas~.",
-    "face_checks.far_all": "Mida las tres: así se sabe qué esquina está mal.",
+    "face_checks.far_told": "Mídalas cuando A-2 y B-2 estén puestas.",
+    "face_checks.far_off": (
+        "Mídalas cuando A-2 y B-2 estén puestas. A0 y B0 son las esquinas del ~concreto~, no sus ~estacas~."
+    ),
+    "face_checks.far_most": "Las dos diagonales pueden diferir en {limit}.",
+    "face_checks.far_all": "Mida las dos diagonales y el fondo: así se sabe qué esquina está mal.",
+    "face_checks.far_apart": "Las diagonales difieren en *{size}*, se permite {limit}: la losa no está ~a escuadra~.",
+    "face_checks.far_lean": (
+        "A-2 y B-2 están como {size} hacia el lado de {end}: saque otra vez los dos lados ~a escuadra~."
+    ),
+    "face_checks.far_sees_back": "avisa si {corner} está {miss} fuera a lo largo del lado",
+    "face_checks.far_sees_side": "avisa si {corner} está {miss} fuera hacia un lado",
+    "face_checks.far_sees_across": "avisa si una esquina de atrás está {miss} fuera hacia un lado",
     "face_checks.far_stands": "{corner} está como {where}: póngala otra vez.",
     "face_checks.far_is_off": "{corner} está mal: saque otra vez su lado ~a escuadra~ y mídalo.",
     "face_checks.far_across": "Las dos diagonales están bien: mida otra vez de A-2 a B-2, y luego los dos lados.",
@@ -119,7 +129,7 @@ MESSAGES = {
     "face_checks.far_long": "{size} de más hacia atrás",
     "face_checks.far_short": "{size} de menos hacia atrás",
     "face_checks.far_and": " y ",
-    "face_checks.far_again": "Ponga otra vez las esquinas de atrás: paso {step}",
+    "face_checks.far_again": "Ponga otra vez las esquinas de atrás: ~Formas~ {step} de {count}",
     "face_checks.more": "{count} ~revisiones~ más",
     "face_checks.beyond": "{count} más están en la lista completa.",
     "face_checks.lost": "{count} lecturas son de otro ~trazo~ de este trabajo.",

@@ -262,7 +262,11 @@ MESSAGES = {
     "paper.goes_on": "Siguen más ~estacas~: página {page}.",
     "paper.check_out": "{what}: dio {shown}, debe dar {must}. Arréglelo antes de construir.",
     "paper.checks_out": "{count} ~revisiones~ no dan. Arréglelas antes de construir.",
+    "paper.apart_out": (
+        "Las diagonales difieren en {shown}, se permite {limit}. Saque los lados ~a escuadra~ antes de construir."
+    ),
     "paper.no_check_read": "Nadie ha leído las ~revisiones~. Mídalas antes de construir.",
+    "paper.no_stake_check_read": "Nadie ha leído las ~revisiones~ de las ~estacas~. Mídalas antes de construir.",
     "paper.stands_off": "{stake} está {shown}. Mueva la ~estaca~, o pregunte.",
     "paper.stand_off": "{stakes} están fuera del ~arco~. Muévalas, o pregunte.",
     "paper.stakes_count": "{count} ~estacas~",

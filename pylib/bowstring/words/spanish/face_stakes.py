@@ -117,6 +117,8 @@ MESSAGES = {
     "card.note.received": "Alguien puso {stake} antes de enviar este enlace. Déjela, o póngala de nuevo.",
     "card.do.checks": "Ir a las ~revisiones~",
     "card.do.skip": "Por ahora no",
+    "card.pour_out_one": "Una ~revisión~ no da. Arréglela primero: no firme ni pida nada.",
+    "card.pour_out": "{count} ~revisiones~ no dan. Arréglelas primero: no firme ni pida nada.",
     "card.note.no_check": "Nadie ha leído las ~revisiones~. Mídalas antes de construir.",
     "card.slope": "~pendiente~ {shown}",
     "card.label.between": "de {from} a {to}",
