@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import acos, asin, ceil, cos, pi, radians
 
-from bowstring.forming.joints import LEAST_CORNER, NARROW, RATIO, spread
+from bowstring.forming.joints import LEAST_CORNER, NARROW, RATIO, is_past, spread
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.segment import Segment
 
@@ -82,7 +82,7 @@ def grid(filled: Filled, columns: int, rows: int) -> Grid:
         even = _even_grid(filled, columns, rows, square)
         offs = _on_string(filled, rows, [joint.at for joint in even.along])
         made = _string_grid(filled, columns, square, offs) if offs else even
-        return even if made.ratio > RATIO >= even.ratio else made
+        return even if is_past(made.ratio) and not is_past(even.ratio) else made
     along = tuple(_along(filled, deep * place) for place in range(1, rows))
     return Grid(columns, rows, wide, deep, square, along)
 
@@ -175,7 +175,7 @@ def _best(filled: Pad, most: float, counts: range) -> tuple[int, int]:
 
     def rank(one: Grid) -> tuple[bool, bool, bool, int]:
         too_long = one.longest > most * (1 + DUST)
-        return too_long, one.ratio > RATIO * (1 + DUST), _is_sharp(one), one.columns * one.rows
+        return too_long, is_past(one.ratio), _is_sharp(one), one.columns * one.rows
 
     best = min(made, key=rank)
     return best.columns, best.rows

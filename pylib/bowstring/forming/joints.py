@@ -28,6 +28,9 @@ TIMES = 30.0
 RATIO, NEAR_RATIO = 1.5, 1.3
 """The longest side of a panel over its shortest: the most (ACI 302.1R, as it is quoted), and where that is near."""
 
+DUST = 1e-6
+"""A share of a ratio of sides, far below what is printed of it: so little past a limit is a float's, not a panel's."""
+
 LEAST_CORNER = 60.0
 """Degrees (a paving association's wiki): a sharper corner breaks off."""
 
@@ -39,6 +42,15 @@ ISOLATION = {True: 0.0127, False: 0.012}
 
 NARROW = 2 * FOOT
 """No slab is narrower (a paving association's wiki): a curb or a band is, and panels as long as wide don't suit it."""
+
+
+def is_past(ratio: float, most: float = RATIO) -> bool:
+    """Tell whether the longest side of a panel over its shortest is more than it may be: 6 over 4 isn't past 1.5.
+
+    >>> is_past(1.5 + 1e-12), is_past(1.5001), is_past(1.31, NEAR_RATIO)
+    (False, True, True)
+    """
+    return ratio > most * (1 + DUST)
 
 
 def usual_most(thickness: float) -> float:

@@ -146,3 +146,17 @@ def test_what_it_waits_for() -> None:
     assert page(said)["short"] == "Needs the width" and answered(said)["joints"] is None
     told = page(said, width="5 ft")
     assert (told["short"], told["more"]) == ("Needs the side the slab is on", 'usual: at most 10\' 0" apart at 4"')
+
+
+def test_six_over_four_is_no_panel_too_short() -> None:
+    """Panels of 4 ft on a straight 6 ft wide are 1.5 to 1, the most: a float's last digit calls none too short."""
+    walk = dict(CREEK, edge="left", drawn_to="face", joints={"every": "6 ft"})
+    bends = [{"radius": "30 ft", "arc_length": "22 ft"}, {"radius": "45 ft", "central_angle": "35"}]
+    first, last = ({"arc": arc, "turn": turn} for arc, turn in zip(bends, ("right", "left"), strict=True))
+    walk["line"] = [straight("14 ft"), first, straight("8 ft"), last]
+    told = page(walk)
+    assert "1.50 to 1" in told["more"] and "over" not in told["more"]
+    assert any("1.50 to 1" in line for line in told["lines"])
+    assert not any("over 1.5" in line for line in told["lines"])
+    walk["line"][2] = straight("7 ft 11 in")  # an inch less, and they are too short
+    assert any("1.52 to 1, over 1.5" in line for line in page(walk)["lines"])

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from math import degrees, floor
 
 from bowstring.forming.grid import Grid, GridJoint, grid, longest_curved, rows_of, squarish
-from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, RATIO
+from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, is_past
 from bowstring.forming.pad import Filled, Pad
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.formboard import form_of
@@ -77,7 +77,7 @@ def report_fill_joints(plan: Plan, filled: Filled) -> JointsPart:
     stopped = jointing.stopped
     longer = filled.angle * form_of(plan).thickness
     return {
-        "state": "stop" if stopped else "near" if made.ratio > RATIO or _is_sharp(made) else "usual",
+        "state": "stop" if stopped else "near" if is_past(made.ratio) or _is_sharp(made) else "usual",
         "asked": plan.said.joints.said,
         "count": made.columns * made.rows,
         "outside": made.wide,
@@ -254,7 +254,7 @@ def _end_row(plan: Plan, made: Grid) -> list[str]:
 
 def _shape(plan: Plan, made: Grid) -> str:
     """The sentence that says how far panels are from square."""
-    if made.ratio <= RATIO:
+    if not is_past(made.ratio):
         return "joints.shape"
     return "pad.shape" if isinstance(plan.filled, Pad) else "fill.shape"
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import degrees, floor
 
-from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, NEAR_RATIO, RATIO, Panels
+from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, NEAR_RATIO, RATIO, Panels, is_past
 from bowstring.forming.partly import turned
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.apron import ends_of, joints_told, missed
@@ -101,7 +101,7 @@ def _state(plan: Plan, jointing: Jointing) -> str:
     if degrees(jointing.chosen.corner) < LEAST_CORNER or missed(ends_of(plan)):
         return "near"
     near = RATIO if jointing.chosen.odd else NEAR_RATIO  # beside an apron some are shorter: that is no fault by itself
-    return "near" if not is_band(plan) and jointing.chosen.ratio > near else "usual"
+    return "near" if not is_band(plan) and is_past(jointing.chosen.ratio, near) else "usual"
 
 
 def _text(plan: Plan, jointing: Jointing) -> str:
@@ -150,7 +150,7 @@ def _more(plan: Plan, part: JointsPart) -> str:
     if part["state"] == "near" and jointing and jointing.chosen.odd:
         return say("lined.joints_ratio_over", number=jointing.chosen.odd, ratio=f"{part['ratio']:.2f}")
     if part["state"] == "near":
-        key = "joints.ratio_over" if part["ratio"] > RATIO else "joints.ratio_near"
+        key = "joints.ratio_over" if is_past(part["ratio"]) else "joints.ratio_near"
         return say(key, inside=part["inside_shown"], ratio=f"{part['ratio']:.2f}")
     if part["count"] == 1:
         return say("joints.inside_only", inside=part["inside_shown"])
@@ -275,13 +275,13 @@ def _corners(chosen: Panels) -> str:
 def _shape(plan: Plan, jointing: Jointing) -> str:
     chosen = jointing.chosen
     ratio = f"{chosen.ratio:.2f}"
-    if chosen.ratio <= RATIO:
+    if not is_past(chosen.ratio):
         return say("joints.shape", ratio=ratio)
     if chosen.odd:
         return _odd_shape(plan, jointing, ratio)
     if not chosen.even:
         return say("joints.shape_taper", ratio=ratio)
-    if chosen.outside > RATIO * chosen.inside:
+    if is_past(chosen.outside / chosen.inside):
         return say("joints.shape_never", ratio=ratio)
     return say("joints.shape_wide" if max(chosen.widths) > chosen.outside else "joints.shape_long", ratio=ratio)
 
@@ -301,6 +301,6 @@ def _odd_shape(plan: Plan, jointing: Jointing, ratio: str) -> str:
 
 def warned(plan: Plan, jointing: Jointing) -> str:
     """Return what paper has to say of the panels' shape, too: empty where it is right, or nothing asks for it."""
-    if is_wall(plan) or is_band(plan) or jointing.stopped or jointing.chosen.ratio <= RATIO:
+    if is_wall(plan) or is_band(plan) or jointing.stopped or not is_past(jointing.chosen.ratio):
         return ""
     return _shape(plan, jointing)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bowstring.forming.joints import NARROW, RATIO, Panels, offered, panels, usual_most
+from bowstring.forming.joints import NARROW, Panels, is_past, offered, panels, usual_most
 from bowstring.forming.partly import width_at
 from bowstring.forming.slab import Slab, Taper
 from bowstring.job.forming import MOST_PANELS
@@ -74,7 +74,7 @@ def longer_panels(plan: Plan, jointing: Jointing) -> Panels | None:
     assert slab is not None  # it has panels
     fixed = _fixed(plan, slab)
     fewer = (panels(slab, count, fixed) for count in range(jointing.chosen.count - 1, len(fixed), -1))
-    return next((one for one in fewer if one.outside <= jointing.limit * (1 + 1e-9) and one.ratio <= RATIO), None)
+    return next((one for one in fewer if one.outside <= jointing.limit * (1 + 1e-9) and not is_past(one.ratio)), None)
 
 
 def chosen_panels(plan: Plan) -> Panels | None:

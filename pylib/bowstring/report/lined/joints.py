@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import degrees, floor
 
-from bowstring.forming.joints import LEAST_CORNER, NARROW, NEAR_RATIO, RATIO
+from bowstring.forming.joints import LEAST_CORNER, NARROW, NEAR_RATIO, is_past
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.apron import joints_in_short, joints_told, missed
 from bowstring.report.forming.joints import deep_told, depth_of, isolation_told, most_told, open_told
@@ -50,7 +50,7 @@ def page(plan: LinePlan) -> LinedPage:
     longest, shortest = tape.show_running(chosen.longest), tape.show_running(chosen.shortest)
     key = "lined.joints_one" if chosen.count == 1 else "lined.joints_row"
     corner = _least_corner(jointing)
-    near = corner < LEAST_CORNER or bool(_missed(plan)) or (not _band(plan) and chosen.ratio > NEAR_RATIO)
+    near = corner < LEAST_CORNER or bool(_missed(plan)) or (not _band(plan) and is_past(chosen.ratio, NEAR_RATIO))
     made = page_of("joints", "near" if near else "usual", say(key, count=chosen.count, longest=longest))
     made["more"] = _more(plan, jointing, corner, shortest)
     key = "lined.joints_conclusion_one" if chosen.count == 1 else "lined.joints_conclusion"
@@ -94,9 +94,9 @@ def _more(plan: LinePlan, jointing: LineJointing, corner: float, shortest: str) 
         return off
     if corner < LEAST_CORNER:
         return say("lined.joints_corner", corner=_whole(corner))
-    if not _band(plan) and chosen.ratio > NEAR_RATIO:
+    if not _band(plan) and is_past(chosen.ratio, NEAR_RATIO):
         number = _worst(jointing)
-        key = "lined.joints_ratio_over" if chosen.ratio > RATIO else "lined.joints_ratio_near"
+        key = "lined.joints_ratio_over" if is_past(chosen.ratio) else "lined.joints_ratio_near"
         return say(key, number=number, ratio=f"{chosen.ratio:.2f}")
     if chosen.count == 1:
         return say("lined.joints_no_joint")
@@ -183,12 +183,12 @@ def _deep_in_short(plan: LinePlan) -> str:
 def _shape(jointing: LineJointing) -> str:
     chosen, number = jointing.chosen, _worst(jointing)
     ratio = f"{chosen.ratio:.2f}"
-    if chosen.ratio <= RATIO:
+    if not is_past(chosen.ratio):
         return say("joints.shape", ratio=ratio)
     longer, width = max(chosen.sides[number - 1]), chosen.sweep.slab.width
     piece = chosen.marks[number - 1].piece
     count = 1 if chosen.stops and chosen.stops[piece] else chosen.counts[piece]
-    if longer > RATIO * width:
+    if is_past(longer / width):
         key = "lined.shape_long"
     else:  # with one panel fewer its own grow by as much as that makes of the others
         fewer = count > 1 and longer < width and longer * count / (count - 1) <= jointing.limit
