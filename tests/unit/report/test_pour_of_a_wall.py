@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-from math import asin, ceil
+from math import asin, ceil, cos, sin
 from typing import Any
 
 import pytest
+from shapely import Polygon
 
 from bowstring.faces.build import build_html
 from bowstring.faces.paper import paper_html
@@ -87,6 +88,24 @@ def test_what_changes_is_told_of_both() -> None:
 def test_a_base_lies_under_the_footing() -> None:
     lines = " ".join(told(base="4 in")["lines"])
     assert f"{NET_FOOTING * 4 / 10:.2f} yd³" in lines and "under the footing" in lines
+
+
+def test_gravel_over_the_whole_dig_is_told_too_by_hand() -> None:
+    """Shapely's area of the dig's outline, 1 ft past a 2-ft footing on R 27 ft 8 in and past both ends: 4 in of it."""
+    middle = 28 - 4 / 12
+    outer, inner = middle + 2, middle - 2
+    steps = [ANGLE * (at / 4000 - 0.5) for at in range(4001)]
+    ring = Polygon(
+        [(outer * sin(a), outer * cos(a)) for a in steps] + [(inner * sin(a), inner * cos(a)) for a in reversed(steps)]
+    )
+    area = ring.area + 2 * 1 * (outer - inner)
+    assert f"under the footing, {area / 3 / 27:.2f} yd³ over the whole dig" in " ".join(told(base="4 in")["lines"])
+    straight = {**WALL, "line": [{"straight": "30 ft"}, {"arc": WALL["arc"], "turn": "right"}], "edge": "left"}
+    straight = {key: value for key, value in straight.items() if key not in ("arc", "side")}
+    pages = answer_to({**straight, "slab": {**WALL["slab"], "base": "4 in"}})["lined"]["pages"]
+    lines = " ".join(next(one for one in pages if one["key"] == "pour")["lines"])
+    assert f"{(area + 30 * 4) / 3 / 27:.2f} yd³ over the whole dig" in lines
+    assert "whole dig" not in " ".join(told(base="4 in", overdig="0")["lines"])  # no more than the footing
 
 
 def test_a_small_footing_comes_in_bags_by_itself() -> None:

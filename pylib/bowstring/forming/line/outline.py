@@ -37,22 +37,23 @@ def _points(run: Run) -> Iterator[Point]:
     return (run.at(run.length * number / count).point for number in range(count + 1))
 
 
-def dig_of(slab: LineSlab, past: float) -> LineSlab | None:
-    """Return what is dug, so far past both edges of a slab and straight on past both its ends, metres.
+def dig_of(slab: LineSlab, past: float, ends: float | None = None) -> LineSlab | None:
+    """Return what is dug, so far past both edges of a slab and straight on past both its ends, metres; ``ends``: past
+    those, where it is another length.
 
     ``None`` where an edge can't follow the line so far out: inside of an arc the dig reaches the center, or inside of a
     kink the pieces are too short for it.
     """
     try:
-        return LineSlab(slab.line.run_on(past), slab.left + past, slab.right + past)
+        return LineSlab(slab.line.run_on(past if ends is None else ends), slab.left + past, slab.right + past)
     except NoEdge:
         return None
 
 
-def dug_area(slab: LineSlab, past: float) -> float | None:
-    """Return the area of what is dug, square metres, exactly (``LineSlab.area``).
+def dug_area(slab: LineSlab, past: float, ends: float | None = None) -> float | None:
+    """Return the area of what is dug, square metres, exactly (``LineSlab.area``); as ``dig_of``.
 
     ``None`` where ``dig_of`` has none, and where the dig lies over itself: its sum would count that place twice.
     """
-    dig = dig_of(slab, past)
+    dig = dig_of(slab, past, ends)
     return None if dig is None or dig.overlaps else dig.area

@@ -69,7 +69,7 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "faces_sheet": faces_sheet(plan, marks),
         "strip_shown": "",
         "footing_shown": _footing_shown(plan),
-        "passes": [*passes_told(plan, marks), *ends_dug(plan), *dig_told(plan, marks)],
+        "passes": [*passes_told(plan, marks), *ends_dug(plan), *dig_told(plan)],
         "dug_out": dug_out(plan, marks),
         "taper": list(_taper(plan)),
         "standing": standing,

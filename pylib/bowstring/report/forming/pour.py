@@ -30,6 +30,7 @@ from bowstring.report.forming.pour_wall import (
 from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, conclusion_of, footing_of, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, up_to, volume_text
 from bowstring.report.forming.thick_edge import building_asked, edge_dug, edge_signed
+from bowstring.report.forming.wall_dig import wall_dug
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_pour import DeepPart, PourPart
 from bowstring.words import say
@@ -48,7 +49,7 @@ def report_pour(plan: Plan) -> PourPart | None:
         "low_text": "",
         "measure": "",
         "changes": wall_changes(plan, pouring, footing),
-        "lines": wall_lines(plan, pouring, footing, panel),
+        "lines": wall_lines(plan, pouring, footing, panel, wall_dug(plan)),
     }
     if footing is not None:
         number, unit, text = wall_order(pouring, footing)

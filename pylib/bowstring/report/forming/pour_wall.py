@@ -71,12 +71,15 @@ def wall_why(plan: Plan, pouring: Pouring, footing: Pouring) -> str:
     return " ".join(say(f"walled.why_{name}", waste=waste, **values) for name, values in told.items())
 
 
-def wall_lines(plan: Plan, pouring: Pouring, footing: Pouring | None, panel: str) -> list[str]:
-    """Return how it comes, in the order in which a crew asks; ``panel``: what a panel takes."""
-    return [line for line in _lines(plan, pouring, footing, panel) if line]
+def wall_lines(
+    plan: Plan, pouring: Pouring, footing: Pouring | None, panel: str, dug: float | None = None
+) -> list[str]:
+    """Return how it comes, in the order in which a crew asks; ``panel``: what a panel takes; ``dug``: the area of the
+    dig, square metres, ``None`` where that isn't known."""
+    return [line for line in _lines(plan, pouring, footing, panel, dug) if line]
 
 
-def _lines(plan: Plan, pouring: Pouring, footing: Pouring | None, panel: str) -> Iterator[str]:
+def _lines(plan: Plan, pouring: Pouring, footing: Pouring | None, panel: str, dug: float | None) -> Iterator[str]:
     if footing is not None:
         yield say("walled.footing_first", told=loads_told(footing))
         yield say("walled.wall_then", told=loads_told(pouring))
@@ -86,7 +89,7 @@ def _lines(plan: Plan, pouring: Pouring, footing: Pouring | None, panel: str) ->
     yield say("walled.lift", height=plan.tape.show(lift), volume=volume_text(pouring.area * lift, plan.tape.feet))
     yield _call(plan, pouring)
     yield panel
-    yield _bed(plan, footing)
+    yield _bed(plan, footing, dug)
     yield both_told(pouring) if footing is None else ""
     yield taken_told(plan, pouring)
 
@@ -106,12 +109,17 @@ def _call(plan: Plan, pouring: Pouring) -> str:
     return say("walled.call_half", **shown) if count == 1 else say("walled.call_last", number=count, **shown)
 
 
-def _bed(plan: Plan, footing: Pouring | None) -> str:
-    said = plan.said.slab
+def _bed(plan: Plan, footing: Pouring | None, dug: float | None) -> str:
+    """The base under the footing alone, and over the whole dig, as of a slab."""
+    said, feet = plan.said.slab, plan.tape.feet
     if not said.base or footing is None or said.footing_depth is None:
         return ""
     volume = footing.order.needed / said.footing_depth * said.base
-    return say("walled.bed", base=thick(plan.tape, said.base), volume=volume_text(volume, plan.tape.feet))
+    told = {"base": thick(plan.tape, said.base), "volume": volume_text(volume, feet)}
+    over_all = volume_text((dug or 0.0) * said.base, feet)
+    if dug is None or over_all == told["volume"]:
+        return say("walled.bed", **told)
+    return say("walled.bed_dug", dug=over_all, **told)
 
 
 def wall_panel(plan: Plan, pouring: Pouring, count: int) -> str:

@@ -9,12 +9,13 @@ from bowstring.forming.stock import Practice
 from bowstring.report.forming.boards import report_boards
 from bowstring.report.forming.boards_bending import name_of
 from bowstring.report.forming.boards_how import too_low
-from bowstring.report.forming.edge_lines import dug_past, overdig_of
+from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, Marks
 from bowstring.report.forming.footing import footing_plan
 from bowstring.report.forming.formboard import MOST_BANKED, depth_of, form_of, practice_of
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.quantities import FOOT, area_text, thick, volume_text
+from bowstring.report.forming.wall_dig import wall_dug
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.words import say
 
@@ -163,14 +164,11 @@ def ends_dug(plan: Plan) -> list[str]:
     return [say("walled.dig_ends", past=plan.tape.show_whole(over))] if is_wall(plan) and over else []
 
 
-def dig_told(plan: Plan, marks: Marks) -> list[str]:
+def dig_told(plan: Plan) -> list[str]:
     """Return how large a wall's dig is in plan, its ends' included, and what a foot of depth comes to."""
-    past, over, tape = dug_past(plan), overdig_of(plan), plan.tape
-    if not is_wall(plan) or not (marks.outer.is_arc and marks.inner.is_arc) or marks.inner.arc.radius <= past:
+    area, tape = wall_dug(plan), plan.tape
+    if area is None:
         return []
-    outer, inner = marks.outer.arc.radius + past, marks.inner.arc.radius - past
-    angle = 2 * plan.line.half_angle
-    area = angle * (outer + inner) / 2 * (outer - inner) + 2 * over * (outer - inner)
     deep = DEEP[tape.feet]
     volume = volume_text(area * deep, tape.feet, 1)
     shown = {"area": area_text(area, tape.feet), "deep": tape.show(deep), "volume": volume}

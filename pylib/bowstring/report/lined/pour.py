@@ -9,7 +9,7 @@ from bowstring.forming.line.sweep import Sweep
 from bowstring.forming.pour import Order
 from bowstring.report.forming.apron import apron_lines, joints_told
 from bowstring.report.forming.deepness import refusal_of
-from bowstring.report.forming.edge_lines import overdig_of
+from bowstring.report.forming.edge_lines import dug_past, overdig_of
 from bowstring.report.forming.measured import measured_lines, thin_told
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.pour import low_told, measure_told, more_of, open_told, why_of
@@ -167,7 +167,8 @@ def _of_wall(plan: LinePlan, course: Course) -> LinedPage:
     made["conclusion"] = text
     made["tables"] = [_table(pouring, wall_changes(plan.plan, pouring, footing))]
     twice = [say("lined.counted_twice")] if plan.slab and plan.slab.overlaps else []
-    made["lines"] = [why, *twice, *wall_lines(plan.plan, pouring, footing, panels_told(course)), say("pour.mix")]
+    dug = dug_area(plan.slab, dug_past(plan.plan), overdig_of(plan.plan)) if plan.slab else None
+    made["lines"] = [why, *twice, *wall_lines(plan.plan, pouring, footing, panels_told(course), dug), say("pour.mix")]
     made["cautions"] = [say("pour.burns")]
     return made
 

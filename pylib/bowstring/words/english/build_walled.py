@@ -35,6 +35,9 @@ MESSAGES = {
     "walled.call_half": "Half the truck out: *{plan}* up, all along. Call the plant if it is under *{call}*.",
     "walled.call_last": "Half of truck {number} out: *{plan}* up, all along. Call the plant if it is under *{call}*.",
     "walled.panel": "Each panel takes *{volume}*.",
+    "walled.bed_dug": (
+        "A {base} base is {volume} in place under the footing, {dug} over the whole dig. Order more: it packs down."
+    ),
     "walled.bed": "A {base} base under the footing is {volume} in place. Order more: it packs down.",
     "walled.if_high": "wall {height} high",
     "walled.if_deep": "footing {depth} thick",

@@ -39,6 +39,10 @@ MESSAGES = {
         "Medio camión {number} vaciado: *{plan}* de alto, parejo. Llame a la planta si va abajo de *{call}*."
     ),
     "walled.panel": "Cada panel lleva *{volume}*.",
+    "walled.bed_dug": (
+        "Una base de {base} son {volume} ya en su lugar bajo la zapata, {dug} en toda la excavación. Pida más: se "
+        "compacta."
+    ),
     "walled.bed": "Una base de {base} bajo la zapata son {volume} ya en su lugar. Pida más: se compacta.",
     "walled.if_high": "muro de {height} de alto",
     "walled.if_deep": "zapata de {depth} de espesor",
