@@ -63,12 +63,12 @@ def test_an_apron_asks_along_which_line_and_says_what_is_taken() -> None:
     other, and 13.301 and 27.157 the other way round."""
     text = told(CROSSED, "apron")
     assert text.startswith("Along which line? Nobody said: the outer form is taken.")
-    assert text.endswith("That is 10' 9-7/8\" to 22' 1-1/4\" of the drawing's line.")
+    assert text.endswith("That is 10' 9-7/8\" to 22' 1-1/4\" along the drawing's line.")
     assert "data-tint" in numbers(fields_of_job(CROSSED))["beside"]["apron-told"]
     along = told(CROSSED, "apron", **{"slab-apron-along": "line"})
-    assert along == "Along the drawing's line. That is 13' 3-5/8\" to 27' 1-7/8\" of the outer form."
+    assert along == "Along the drawing's line. That is 13' 3-5/8\" to 27' 1-7/8\" along the outer form."
     outer = told(CROSSED, "apron", **{"slab-apron-along": "outer"})
-    assert outer == "Along the outer form. That is 10' 9-7/8\" to 22' 1-1/4\" of the drawing's line."
+    assert outer == "Along the outer form. That is 10' 9-7/8\" to 22' 1-1/4\" along the drawing's line."
     assert told(CROSSED, "apron", edge="outside") == ""  # one line, nothing to ask
     assert told({**CREEK, "slab": CROSSED["slab"]}, "apron") == ""
     for given, on_line, said in ((None, False, False), ("outer", False, True), ("line", True, True)):
