@@ -38,9 +38,9 @@ class StateOfJob(TypedDict):
 @final
 class NumbersFace(TypedDict):
     """The face: ``sign`` is ``open`` while there is no arc, ``refused`` or ``computed``; ``tell`` the help line as HTML
-    by the field in focus (empty: none); ``slab`` what
-    follows for the slab, as HTML, and ``beside`` what stands under its figures, by where; ``ask`` the question of the bar at the thumb, empty for the way to step 1;
-    while given numbers differ there is no bar."""
+    by the field in focus (empty: none); ``slab`` what follows for the slab, as HTML, and ``beside`` what stands under
+    its figures, by where; ``ask`` the question of the bar at the thumb, empty for the way to step 1; while given
+    numbers differ there is no bar."""
 
     sign: str
     rows: dict[str, MeasureRow]

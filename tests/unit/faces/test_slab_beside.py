@@ -19,7 +19,7 @@ from line_jobs import CREEK
 
 
 def told(job: dict[str, Any], where: str, **fields: str) -> str:
-    made = numbers({**fields_of_job(job), **{name.replace("_", "-"): text for name, text in fields.items()}})
+    made = numbers({**fields_of_job(job), **fields})
     return plain(made["beside"][f"{where}-told"])
 
 
@@ -42,16 +42,16 @@ def test_both_forms_tops_stand_under_the_typed_ones_as_the_answer_has_them() -> 
 @pytest.mark.parametrize(
     ("fields", "text"),
     [
-        ({"grade_low": "outside"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.42, B 100.89."),
-        ({"grade_low": "right"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.28, B 100.75."),
-        ({"grade_low": "left"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.42, B 100.89."),
-        ({"grade_cross": ""}, "Outer form: A 101.35, B 100.82. Inner form: A 101.28, B 100.75."),
-        ({"grade_cross": "0"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.35, B 100.82."),
-        ({"grade_to": ""}, "Outer form: A 101.35. Inner form: A 101.28."),
-        ({"slab_end_width": "9 ft"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.28, B 100.69."),
-        ({"grade_low": ""}, ""),
+        ({"grade-low": "outside"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.42, B 100.89."),
+        ({"grade-low": "right"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.28, B 100.75."),
+        ({"grade-low": "left"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.42, B 100.89."),
+        ({"grade-cross": ""}, "Outer form: A 101.35, B 100.82. Inner form: A 101.28, B 100.75."),
+        ({"grade-cross": "0"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.35, B 100.82."),
+        ({"grade-to": ""}, "Outer form: A 101.35. Inner form: A 101.28."),
+        ({"slab-end_width": "9 ft"}, "Outer form: A 101.35, B 100.82. Inner form: A 101.28, B 100.69."),
+        ({"grade-low": ""}, ""),
         ({"width": ""}, ""),
-        ({"grade_from": "", "grade_to": ""}, ""),
+        ({"grade-from": "", "grade-to": ""}, ""),
     ],
 )
 def test_they_follow_what_is_typed(fields: dict[str, str], text: str) -> None:
@@ -63,11 +63,12 @@ def test_an_apron_asks_along_which_line_and_says_what_is_taken() -> None:
     other, and 13.301 and 27.157 the other way round."""
     text = told(CROSSED, "apron")
     assert text.startswith("Along which line? Nobody said: the outer form is taken.")
-    assert text.endswith("That is 10' 9-7/8\" to 22' 1-1/4\" of the drawing's line.")
+    assert text.endswith("That is 10' 9-7/8\" to 22' 1-1/4\" along the drawing's line.")
     assert "data-tint" in numbers(fields_of_job(CROSSED))["beside"]["apron-told"]
-    along = told(CROSSED, "apron", slab_apron_along="line")
-    assert along == "Along the drawing's line. That is 13' 3-5/8\" to 27' 1-7/8\" of the outer form."
-    assert told(CROSSED, "apron", slab_apron_along="outer").startswith("Along the outer form. That is 10' 9-7/8\"")
+    along = told(CROSSED, "apron", **{"slab-apron-along": "line"})
+    assert along == "Along the drawing's line. That is 13' 3-5/8\" to 27' 1-7/8\" along the outer form."
+    outer = told(CROSSED, "apron", **{"slab-apron-along": "outer"})
+    assert outer == "Along the outer form. That is 10' 9-7/8\" to 22' 1-1/4\" along the drawing's line."
     assert told(CROSSED, "apron", edge="outside") == ""  # one line, nothing to ask
     assert told({**CREEK, "slab": CROSSED["slab"]}, "apron") == ""
     for given, on_line, said in ((None, False, False), ("outer", False, True), ("line", True, True)):

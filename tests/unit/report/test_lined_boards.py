@@ -69,7 +69,8 @@ def test_the_creek_walks_stakes_by_hand() -> None:
         arcs = [r * radians(a) / (8 * r / 48) ** 0.5 for r, a in zip(turns, (70, 40), strict=True)]
         count += sum(map(ceil, (20 / 3, *arcs, 8.5 / 3))) + 1 + 2
     splices = len(table(told, "lined.splices_head"))
-    assert (made["board"], made["stakes"]) == ("1x4", count + splices)
+    assert (made["board"], made["stakes"]) == ("1x4", count + splices + 2 * 3)  # each end form is 6 ft wide
+    assert "End forms, each: every 3' 0\", 2 even spaces, ends included." in told["lines"]
     assert any(line.startswith(f"{ceil(made['stakes'] * 1.1)} stakes: {made['stakes']},") for line in told["lines"])
     assert say("lined.tightest", edge="Arc 3, right edge", radius="21' 0\"") in told["lines"]
     straights = [row for row in table(told, "boards.stakes_head") if row[0].startswith("Straight")]
@@ -105,7 +106,7 @@ def test_boards_end_at_kinks() -> None:
     assert say("lined.cut_at_kinks") in told["lines"] and say("lined.cut_at_kinks") not in page(CREEK)["lines"]
     gaps = [int(cell.split(" x ")[0]) for row in table(told, "boards.stakes_head") for cell in row[1:]]
     splices = len(table(told, "lined.splices_head"))
-    assert answered(KINKED)["boards"]["stakes"] == sum(gaps) + 2 * 3 + 2 * 2 + splices
+    assert answered(KINKED)["boards"]["stakes"] == sum(gaps) + 2 * 3 + 2 * 2 + splices + 2 * 3
 
 
 def test_what_does_not_bend_is_told_by_its_piece_and_edge() -> None:

@@ -12,7 +12,14 @@ from bowstring.report.forming import boards_how as how
 from bowstring.report.forming.boards_list import OTHER_CURVE, Choice, FormedEdge, choose, edges_of, room_past
 from bowstring.report.forming.boards_otherwise import otherwise, remedy, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
-from bowstring.report.forming.boards_stakes import Staking, StraightStakes, reason_of, staked_edge, straight_stakes
+from bowstring.report.forming.boards_stakes import (
+    Staking,
+    StraightStakes,
+    reason_of,
+    staked_edge,
+    straight_stakes,
+    straight_told,
+)
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.pad_corner import bevel_told, carried_told
 from bowstring.report.forming.plan import Plan, is_designed
@@ -117,15 +124,10 @@ def _stakes_how(
     counts: tuple[int, int],
     bank: list[str],
 ) -> list[str]:
-    told, spliced = [_straight(plan, one) for one in straight], any(one.splices for one in straight)
+    told, spliced = [straight_told(one, plan.tape) for one in straight], any(one.splices for one in straight)
     if not _stands(plan, choice):
         return how.straight_stakes_how(counts, told, spliced, bank)
     return how.stakes_how(*edges, choice, plan.tape, counts, told, spliced, bank)
-
-
-def _straight(plan: Plan, one: StraightStakes) -> str:
-    """Return how the stakes of straight forms stand that close a slab which fills its curve."""
-    return say(one.key, gap=plan.tape.show(one.length / one.gaps), gaps=one.gaps)
 
 
 def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:

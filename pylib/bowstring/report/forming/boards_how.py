@@ -76,7 +76,7 @@ def stakes_how(
     bank: list[str],
 ) -> list[str]:
     """Return the count of stakes, how far apart they stand and why, and on which side; ``straight``: how they stand
-    along the straight forms of a slab that fills its curve, none for any other; ``spliced``: those have splices;
+    along the straight forms that close it; ``spliced``: those have splices;
     ``bank``: what is banked against low boards."""
     count, with_spare = counts
     found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
@@ -92,7 +92,7 @@ def stakes_how(
     bows = [one["bow"] for one in told if one["bow"] is not None]
     if bows and choice.used:
         found.append(say("boards.between", board=name_of(choice.used.board), bow=tape.show_up(max(bows))))
-    return [*found, say("boards.tops"), *bank, say("boards.not_layout")]
+    return [*found, say("boards.kicker_stakes"), say("boards.tops"), *bank, say("boards.not_layout")]
 
 
 def straight_stakes_how(counts: tuple[int, int], straight: list[str], spliced: bool, bank: list[str]) -> list[str]:

@@ -100,15 +100,30 @@ class StraightStakes:
         return self.count * (self.gaps + 1 + self.splices)
 
 
-def straight_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
-    """Return the stakes of the straight forms that close a slab which fills its curve; none for any other slab. As
-    everywhere, the concrete may bow the board but so far."""
-    filled = plan.filled
-    if filled is None:
-        return []
+def end_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
+    """Return the stakes of the forms across both ends of a slab that has a width, one at each of their own ends."""
+    most, ends = _most(plan, choice), straights_of(plan, choice)
+
+    def staked(count: int, length: float) -> StraightStakes:
+        splices = len(parts_of(length, choice)) - 1
+        return StraightStakes("boards.stakes_ends", count, length, spaced(length, most), splices)
+
+    return [staked(ends.count(length), length) for length in dict.fromkeys(ends) if length]
+
+
+def _most(plan: Plan, choice: Choice) -> float:
+    """How far apart stakes of straight forms stand at most, metres: the concrete may bow the board but so far."""
     board = choice.thick.board
     bowed = bow_spacing(board, depth_of(plan) or board.height, choice.practice.bow)
-    most = plan.said.board.gap or min(STRAIGHT[plan.layout.job.tape.feet], bowed)
+    return plan.said.board.gap or min(STRAIGHT[plan.layout.job.tape.feet], bowed)
+
+
+def straight_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
+    """Return the stakes of the straight forms that close a slab: those that fill its curve, or across its ends."""
+    filled = plan.filled
+    if filled is None:
+        return end_stakes(plan, choice)
+    most = _most(plan, choice)
     forms = straights_of(plan, choice)
 
     def staked(key: str, count: int, length: float) -> StraightStakes:
@@ -137,3 +152,8 @@ def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:
     if staked.too_wide == SMOOTH:
         return f"{said} {say('boards.too_wide_smooth', face=tape.show_limit(practice.face))}"
     return said
+
+
+def straight_told(one: StraightStakes, tape: Tape) -> str:
+    """Return how the stakes of straight forms stand."""
+    return say(one.key, gap=tape.show(one.length / one.gaps), gaps=one.gaps)

@@ -32,17 +32,22 @@ def base_lines(plan: Plan) -> Iterator[str]:
     marks = tape_of_heights(plan.tape)
     yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
     yield from edge_bed(plan)
-    if plan.said.slab.apron is not None:
-        yield say("deep.bed", apron=short_told(plan))
     height = form_of(plan).height  # the board of which the boards' own page speaks
     gap = marks.round(thickness - height)
-    key = "at" if not gap else "under" if gap > 0 else "over"
-    yield say(f"grades.bed_{key}", gap=marks.show(abs(gap)), height=marks.show(height))
+    yield say(f"grades.bed_{_foot(gap)}", gap=marks.show(abs(gap)), height=marks.show(height))
+    if plan.said.slab.apron is not None:
+        step = marks.round(plan.said.slab.apron.thickness - height)
+        yield say(f"deep.bed_{_foot(step)}", apron=short_told(plan), gap=marks.show(abs(step)))
     yield say("grades.screed")
     if gap > 0:
         yield say("grades.bank_earth")
     if plan.said.grade.ground and plan.said.slab.base is not None:
         yield say("grades.to_base")
+
+
+def _foot(gap: float) -> str:
+    """How the bed lies to the foot of a form that stands so far over it, metres."""
+    return "at" if not gap else "under" if gap > 0 else "over"
 
 
 def asks(plan: Plan, rows: Sequence[TopRow], start: float) -> Iterator[str]:

@@ -89,15 +89,25 @@ def _by_the_bag(pouring: Pouring) -> str:
 
 def _form(plan: Plan, pouring: Pouring) -> str:
     """What the form's real height means for the base: a 1x4 or 2x4 is 3-1/2 in high."""
-    form, fine = form_of(plan), fine_tape(plan.tape)
-    height, off = fine.show(form.height), fine.show(abs(pouring.depth - form.height))
+    form, fine, depth = form_of(plan), fine_tape(plan.tape), _deepest(pouring)
+    height, off = fine.show(form.height), fine.show(abs(depth - form.height))
     if is_designed(plan):
         return say("pour.form_wall")
-    if isclose(pouring.depth, form.height, rel_tol=1e-9):
+    if isclose(depth, form.height, rel_tol=1e-9):
         return say("pour.form_even", height=height)
-    if pouring.depth > form.height + MOST_BANKED:
+    if depth > form.height + MOST_BANKED:
         return say("pour.form_low", height=height, off=off)
-    return say("pour.form_short" if pouring.depth > form.height else "pour.form_deep", height=height, off=off)
+    if depth < form.height:
+        return say("pour.form_deep", height=height, off=off)
+    return say("pour.form_measured" if depth > pouring.depth else "pour.form_short", height=height, off=off)
+
+
+def _deepest(pouring: Pouring) -> float:
+    """How deep the base is under the tops where the forms stand on it, metres: the most that was measured, or as drawn;
+    in an apron it is cut inside the forms alone."""
+    apron = pouring.deep.apron
+    outside = [one for one in pouring.deep.stretches if apron is None or one.first != apron.first]
+    return max((depth for one in outside for _share, depth in one.reads), default=pouring.depth)
 
 
 def _edges(plan: Plan, pouring: Pouring) -> str:

@@ -11,7 +11,7 @@ from bowstring.report.forming.boards_cutting import unit_of
 from bowstring.report.forming.boards_how import taken
 from bowstring.report.forming.boards_list import RANKS, SELECTED
 from bowstring.report.forming.boards_otherwise import kerf_words, layered, plywood
-from bowstring.report.forming.boards_stakes import reason_of
+from bowstring.report.forming.boards_stakes import end_stakes, reason_of, straight_told
 from bowstring.report.forms.build_lined import LinedTable
 from bowstring.report.lined.board_cuts import LineCut, gave_way
 from bowstring.report.lined.board_list import LineBoards
@@ -83,6 +83,8 @@ def _stakes(made: LineBoards, found: LineCut, counts: tuple[int, int]) -> Iterat
     bows = [staked.bow for staked in made.staked.values() if staked.bow is not None]
     if bows and made.choice.used:
         yield say("boards.between", board=bending.name_of(made.choice.used.board), bow=tape.show_up(max(bows)))
+    yield from (straight_told(one, tape) for one in end_stakes(made.plan.plan, made.choice))
+    yield say("boards.kicker_stakes")
     yield say("boards.tops")
     yield say("boards.not_layout")
 

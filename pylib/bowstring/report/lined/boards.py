@@ -8,6 +8,7 @@ from bowstring.report.forming import boards_row
 from bowstring.report.forming.boards import SPARE
 from bowstring.report.forming.boards_bending import name_of
 from bowstring.report.forming.boards_list import choose
+from bowstring.report.forming.boards_stakes import end_stakes
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.plan import is_designed, is_wall
 from bowstring.report.forms.build_lined import LinedBoards, LinedPage
@@ -80,7 +81,8 @@ def _with_spare(made: LineBoards, found: LineCut | None) -> int:
 
 
 def _stakes(made: LineBoards, found: LineCut | None) -> int:
-    return made.stakes(sum(found.splices().values()) if found else 0)
+    ends = sum(one.stakes for one in end_stakes(made.plan.plan, made.choice))
+    return made.stakes(sum(found.splices().values()) if found else 0) + ends
 
 
 def _designed(plan: LinePlan) -> LinedPage:

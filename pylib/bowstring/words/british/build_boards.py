@@ -5,6 +5,7 @@ MESSAGES: dict[str, str] = {
     "boards.level_job": "Site timber",
     "boards.no_table": "No published table covers timber: these are workshop figures.",
     "boards.taken_level": "Site timber, unless you say it's better.",
+    "boards.kicker_stakes": "Raking struts aren't counted: a stake more for each one.",
     "boards.kickers": "Then the raking struts, and sight along the top.",
     "boards.row_clear": "{board} bends only in clear timber",
     "boards.only_clear": "{board} bends only in clear timber.",

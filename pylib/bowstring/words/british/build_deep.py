@@ -1,7 +1,9 @@
 """A thicker stretch of a slab, and its measured depths, where Britain says something else."""
 
 MESSAGES = {
-    "deep.bed": "Apron: {apron}. The sub-base steps down there.",
+    "deep.bed_under": "Apron: {apron}. The sub-base steps down there, *{gap} under the foot*.",
+    "deep.bed_at": "Apron: {apron}. The sub-base steps down there, to the foot.",
+    "deep.bed_over": "Apron: {apron}. The sub-base steps down there, *{gap} over the foot*.",
     "deep.step": "The sub-base steps straight down at its ends; a sloped step takes more.",
     "deep.joints_stand": (
         "*Joints {first} and {last} stand at the apron's ends:* isolation, {gap} wide, unless the "

@@ -35,6 +35,9 @@ MESSAGES = {
     "pour.panel_bags": "Each bay takes about *{count} bags*.",
     "pour.bags_many": "*{count} bags of {bag}*: order a wagon.",
     "pour.form_short": "The form is {height} high: the sub-base is {off} below its foot. Bank earth against it.",
+    "pour.form_measured": (
+        "The form is {height} high: as measured the sub-base is up to {off} below its foot. Bank earth against it."
+    ),
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the sub-base.",
     "pour.bed_dug": (
         "A {base} sub-base is {volume} in place under the slab, {dug} over the whole dig. Order more: it packs down."

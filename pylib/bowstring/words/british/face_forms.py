@@ -1,6 +1,7 @@
 """The form sheet on paper, where Britain says something else."""
 
 MESSAGES = {
+    "forms.form_stakes": "{count} form stakes, plus one a strut",
     "forms.elevation": "level",
     "forms.rod": "staff",
     "forms.sign_services": "Services, clearances",

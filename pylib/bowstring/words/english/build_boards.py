@@ -164,6 +164,8 @@ MESSAGES = {
     "boards.too_wide_smooth": (
         "That is wide: a board that lies straight between stakes misses the curve by more than {face}."
     ),
+    "boards.stakes_ends": "End forms, each: every {gap}, {gaps} even spaces, ends included.",
+    "boards.kicker_stakes": "Kickers aren't counted: a stake more for each one.",
     "boards.past_each": "One or more past each end hold the board along the straight.",
     "boards.at_splices": "One more at each splice. Shift a stake that the splice covers.",
     "boards.between": "Between stakes wet concrete bows the boards ({board}) by at most {bow}.",

@@ -11,12 +11,16 @@ MESSAGES = {
     "deep.depth_apron": "{depth}, apron {apron},",
     "deep.depth_mean": "{mean}, the average of {count} depths,",
     "deep.draw": "apron {depth}",
-    "deep.bed": "Apron: {apron}. The base steps down there.",
+    "deep.bed_under": "Apron: {apron}. The base steps down there, *{gap} under the foot*.",
+    "deep.bed_at": "Apron: {apron}. The base steps down there, to the foot.",
+    "deep.bed_over": "Apron: {apron}. The base steps down there, *{gap} over the foot*.",
     "deep.dig": "*Apron, {stretch} along the outer form:* dig {deeper} deeper between the forms.",
     "deep.dig_line": "*Apron, {stretch} along the line:* dig {deeper} deeper between the forms.",
     "deep.step": "The base steps straight down at its ends; a sloped step takes more.",
     "deep.apron_takes": "The apron is {area}, {depth} thick: *{extra}* more than the slab alone.",
-    "deep.apron_forms": "Over the apron the forms stay the same height. Leave the earth under them standing.",
+    "deep.apron_forms": (
+        "Over the apron the forms stay the same height. What they stand on stays: cut the deeper part inside the forms."
+    ),
     "deep.begins": "apron begins",
     "deep.ends": "apron ends",
     "deep.joints_stand": (

@@ -82,6 +82,9 @@ MESSAGES = {
     "pour.bags_many": "*{count} bags of {bag}*: order a truck.",
     "pour.form_even": "The form is {height} high, as deep as the slab.",
     "pour.form_short": "The form is {height} high: the base is {off} below its foot. Bank earth against it.",
+    "pour.form_measured": (
+        "The form is {height} high: as measured the base is up to {off} below its foot. Bank earth against it."
+    ),
     "pour.form_low": "A form {height} high leaves {off} open under its foot: use a taller board.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the base.",
     "pour.edges": (

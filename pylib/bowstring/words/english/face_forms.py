@@ -35,7 +35,7 @@ MESSAGES = {
     "forms.arc": "arc",
     "forms.cut": "{name}: {boards}",
     "forms.footing_cut": "Footing cut list: {told}.",
-    "forms.form_stakes": "{count} form stakes",
+    "forms.form_stakes": "{count} form stakes, plus one a kicker",
     "forms.form_stakes_straight": "{count} form stakes, straight forms alone",
     "forms.own_string": "{name}, off its own string, {hand}",
     "forms.own_string_no_hand": "{name}, off its own string",

@@ -162,6 +162,8 @@ MESSAGES = {
     "boards.reason_said": "Esa ~separación~ la dio usted.",
     "boards.too_wide_bow": "Es mucha: el ~concreto~ fresco comba la ~tabla~ más de {bow}.",
     "boards.too_wide_smooth": "Es mucha: si queda recta entre ~estacas~, la ~tabla~ falla la curva por más de {face}.",
+    "boards.stakes_ends": "~Formas~ de los extremos, cada una: cada {gap}, {gaps} espacios iguales, con las puntas.",
+    "boards.kicker_stakes": "Los puntales no se cuentan: una ~estaca~ más por cada uno.",
     "boards.past_each": "Una o más pasando cada punta sujetan la ~tabla~ a lo largo de la recta.",
     "boards.at_splices": "Una más en cada empalme. Corra la ~estaca~ que le estorbe al empalme.",
     "boards.between": "Entre ~estacas~ el ~concreto~ fresco comba las ~tablas~ ({board}) {bow} a lo más.",

@@ -15,12 +15,16 @@ MESSAGES = {
     "deep.depth_apron": "{depth}, tramo grueso {apron},",
     "deep.depth_mean": "{mean}, promedio de {count} profundidades,",
     "deep.draw": "tramo grueso {depth}",
-    "deep.bed": "Tramo grueso: {apron}. Ahí la base baja de golpe.",
+    "deep.bed_under": "Tramo grueso: {apron}. Ahí la base baja de golpe, *{gap} abajo del pie*.",
+    "deep.bed_at": "Tramo grueso: {apron}. Ahí la base baja de golpe, hasta el pie.",
+    "deep.bed_over": "Tramo grueso: {apron}. Ahí la base baja de golpe, *{gap} arriba del pie*.",
     "deep.dig": "*Tramo grueso, {stretch} por la ~forma~ exterior:* excave {deeper} más entre las ~formas~.",
     "deep.dig_line": "*Tramo grueso, {stretch} por la línea:* excave {deeper} más entre las ~formas~.",
     "deep.step": "En sus extremos la base baja de golpe; en talud lleva más.",
     "deep.apron_takes": "El tramo grueso es de {area} con {depth} de espesor: *{extra}* más que la losa sola.",
-    "deep.apron_forms": "En el tramo grueso las ~formas~ siguen de la misma altura. Deje parada la tierra debajo.",
+    "deep.apron_forms": (
+        "En el tramo grueso las ~formas~ siguen de igual altura. No toque donde se apoyan: corte lo hondo por dentro."
+    ),
     "deep.begins": "empieza el tramo grueso",
     "deep.ends": "termina el tramo grueso",
     "deep.joints_stand": (

@@ -92,6 +92,9 @@ MESSAGES = {
     "pour.bags_many": "*{count} bultos de {bag}*: pida camión.",
     "pour.form_even": "La ~forma~ mide {height} de alto, lo mismo que la losa.",
     "pour.form_short": "La ~forma~ mide {height} de alto: la base queda {off} abajo de su pie. Arrímele tierra.",
+    "pour.form_measured": (
+        "La ~forma~ mide {height} de alto: según lo medido la base queda hasta {off} abajo de su pie. Arrímele tierra."
+    ),
     "pour.form_low": "Una ~forma~ de {height} de alto deja una abertura de {off} bajo su pie: use ~tabla~ más alta.",
     "pour.form_deep": "La ~forma~ mide {height} de alto: su pie entra {off} en la base.",
     "pour.edges": (

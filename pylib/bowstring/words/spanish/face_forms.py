@@ -35,7 +35,7 @@ MESSAGES = {
     "forms.arc": "~arco~",
     "forms.cut": "{name}: {boards}",
     "forms.footing_cut": "Cortes de zapata: {told}.",
-    "forms.form_stakes": "{count} ~estacas~ de ~forma~",
+    "forms.form_stakes": "{count} ~estacas~ de ~forma~, más una por puntal",
     "forms.form_stakes_straight": "{count} ~estacas~ de ~forma~, solo lo recto",
     "forms.own_string": "{name}, desde su propio ~hilo~, {hand}",
     "forms.own_string_no_hand": "{name}, desde su propio ~hilo~",
