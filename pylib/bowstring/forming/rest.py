@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import acos, asin, sqrt
+from math import acos, asin, sin, sqrt, tan
 
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.segment import Segment
@@ -84,25 +84,103 @@ def of_pad(pad: Pad, wide: float, *, backed: bool = True) -> Rest | None:
     return Rest(Segment(Arc.of_angle(radius, acos((back - pad.center) / radius))), 0.0, pad.ends, foot)
 
 
-def within(filled: Filled, wide: float) -> float:
-    """Return the area within ``wide`` metres of a form, square metres: of the curve, and of the string or the sides and
+@dataclass(frozen=True)
+class CurveBand:
+    """What lies within a band along the rounded ends alone of a slab with straight sides.
+
+    It ends square to the curve at A and B, where the sides begin, and where it is wider than the sides are long, at
     what closes them.
+
+    Attributes:
+        pad: the slab; wide: how wide the band is, metres.
+    """
+
+    pad: Pad
+    wide: float
+
+    @property
+    def area(self) -> float:
+        """Square metres."""
+        return self.pad.ends * self._over(self._floor)
+
+    def beside(self, aside: float) -> float:
+        """Return the area from A's side to a line that far past the slab's middle along the string, square metres."""
+        half = self.area / 2
+        gone = self.pad.ends * (self._past(abs(aside), self.pad.arc.radius) - self._past(abs(aside), self._inner))
+        return half + half - gone if aside > 0 else gone
+
+    def behind(self, off: float) -> float:
+        """Return the area from its foot to a line that far off the slab's string, square metres."""
+        pad, one = self.pad, self._over(self._floor)
+        other = self._over(max(-pad.sides - off, self._floor)) if pad.both else 0.0
+        return other + one - self._over(max(off, self._floor))
+
+    @property
+    def _inner(self) -> float:
+        return max(self.pad.arc.radius - self.wide, 0.0)
+
+    @property
+    def _floor(self) -> float:
+        return -self.pad.sides / (2 if self.pad.both else 1)
+
+    def _over(self, off: float) -> float:
+        """The area past a line that far off the string."""
+        off -= self.pad.center
+        return self._sector(off, self.pad.arc.radius) - self._sector(off, self._inner)
+
+    def _sector(self, off: float, radius: float) -> float:
+        """That of a sector of the curve's angle past a line so far off its center."""
+        half = self.pad.arc.half_angle
+        if off >= radius:
+            return 0.0
+        if off <= 0:
+            return radius * radius * half
+        turn = acos(off / radius)
+        if turn <= half:
+            return radius * radius * turn - off * sqrt((radius - off) * (radius + off))
+        return radius * radius * half - off * off * tan(half)
+
+    def _past(self, aside: float, radius: float) -> float:
+        """That of a sector past a line square to the string, so far to one side of its center."""
+        half = self.pad.arc.half_angle
+        if aside >= radius * sin(half):
+            return 0.0
+        turn = asin(aside / radius)
+        edge = aside * aside / tan(half) - aside * sqrt((radius - aside) * (radius + aside))
+        return (radius * radius * (half - turn) + edge) / 2
+
+
+def left_of(filled: Filled, wide: float, along: str) -> Rest | None:
+    """Return what a band leaves that runs along all forms, or (``sides``) leaves out what closes the sides."""
+    if isinstance(filled, Pad) and not filled.both and along == "sides":
+        return of_pad(filled, wide, backed=False)
+    return rest_of(filled, wide)
+
+
+def within(filled: Filled, wide: float, along: str = "all") -> float:
+    """Return the area within ``wide`` metres of a form, square metres: of the curve, and of the string or the sides and
+    what closes them; ``along``: of a slab with straight sides only so far round, a word of ``terms.EDGE_ALONG``.
 
     >>> half_round = Segment(Arc.of_angle(10.0, 1.5707963267948966))
     >>> round(within(half_round, 1.0), 3), within(half_round, 99.0) == half_round.area
     (47.808, True)
     """
-    rest = rest_of(filled, wide)
+    if isinstance(filled, Pad) and along == "curve":
+        return CurveBand(filled, wide).area
+    rest = left_of(filled, wide, along)
     return filled.area - (rest.area if rest else 0.0)
 
 
-def within_to(filled: Filled, wide: float, share: float, *, back: bool) -> float:
+def within_to(filled: Filled, wide: float, share: float, *, back: bool, along: str = "all") -> float:
     """Return the area up to a front that lies within ``wide`` metres of a form, square metres.
 
     ``share``: of the width along the string from A's side; of the depth from its foot where the front comes from the
-    ``back``, which takes straight sides.
+    ``back``, which takes straight sides; ``along`` as for ``within``.
     """
-    rest = rest_of(filled, wide)
+    if isinstance(filled, Pad) and along == "curve":
+        band = CurveBand(filled, wide)
+        return band.behind(filled.foot + share * filled.deep) if back else band.beside(filled.wide * (share - 0.5))
+    rest = left_of(filled, wide, along)
     if back and isinstance(filled, Pad):
         gone = filled.area_from_back(share)
         return gone - (rest.behind(filled.foot + share * filled.deep) if rest else 0.0)

@@ -187,6 +187,7 @@ class SlabForm(TypedDict, total=False):
     """The slab: its thickness, its width at B where it tapers, the bed under it, how far past its edges it is dug;
     waste in percent; ``step`` and ``truck``: what the plant sells and brings, cubic yards or cubic metres by the job's
     unit. ``edge_width`` and ``edge_depth``: how wide along both forms it is thicker, and how thick there;
+    ``edge_along``, with straight sides: along the ``curve``, the ``sides``, too, or ``all`` round;
     ``footing_width`` and ``footing_depth``: of the footing under its middle; ``fills``: it has no width, it is
     everything between the curve and the string from A to B, and ``sides``: with straight sides so long, square back
     from A and B; ``both_ends``: the same curve stands at the other end of them, too; ``back``: what closes
@@ -204,6 +205,7 @@ class SlabForm(TypedDict, total=False):
     truck: Size
     edge_width: Size
     edge_depth: Size
+    edge_along: str
     footing_width: Size
     footing_depth: Size
     fills: bool
@@ -239,10 +241,11 @@ class JointsForm(TypedDict, total=False):
 
 @final
 class GroundReadForm(TypedDict):
-    """A height measured of the ground at a stake's ``inside`` or ``outside`` edge, or the ``left`` or ``right`` one."""
+    """A height measured of the ground at a stake's ``inside`` or ``outside`` edge, or the ``left`` or ``right`` one; a
+    slab that fills its curve has one edge, and none has to be said."""
 
     stake: str
-    edge: str
+    edge: NotRequired[str]
     level: Size
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
-from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, DEEPEST_SLAB, EDGES, POURED, SLAB_KEYS
+from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, DEEPEST_SLAB, EDGE_ALONG, EDGES, POURED, SLAB_KEYS
 from bowstring.units.slopes import STEEPEST
 
 KEYS = SLAB_KEYS
@@ -62,6 +62,8 @@ class SlabSaid:
         waste: a share of what is in the forms; step, truck: what the plant sells, and brings, cubic yards where the
             job's tape reads feet, else cubic metres.
         edge_width, edge_depth: how wide along both forms it is thicker, and how thick it is there, from its top.
+        edge_along: a word of ``terms.EDGE_ALONG``, ``None`` where it isn't said: of a slab with straight sides whether
+            that runs along the curve alone, along the sides, too, or all round.
         footing_width, footing_depth: of the footing under its middle.
         fills: it has no width: it is everything between the curve and the string from A to B.
         sides: and straight sides so long, square back from A and B; both_ends: with the same curve at the other end;
@@ -80,6 +82,7 @@ class SlabSaid:
     truck: float | None = None
     edge_width: float | None = None
     edge_depth: float | None = None
+    edge_along: str | None = None
     footing_width: float | None = None
     footing_depth: float | None = None
     fills: bool = False
@@ -186,12 +189,13 @@ class Forming:
 
 def read_forming(reader: Reader) -> Forming:
     """Return what a job says of the slab; raises ``BadJob``."""
-    return Forming(reader.choice("edge", EDGES), _slab(reader), _board(reader), _joints(reader), _grade(reader))
+    edge, slab = reader.choice("edge", EDGES), _slab(reader)
+    return Forming(edge, slab, _board(reader), _joints(reader), _grade(reader, fills=slab.fills))
 
 
 def _slab(reader: Reader) -> SlabSaid:
     keys = ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width", "edge_depth",
-            "footing_width", "footing_depth", "fills", "sides", "both_ends", "back", "apron", "depths",
+            "edge_along", "footing_width", "footing_depth", "fills", "sides", "both_ends", "back", "apron", "depths",
             "poured")  # fmt: skip
     slab = reader.inside("slab", keys)
     if slab is None:
@@ -215,6 +219,7 @@ def _slab(reader: Reader) -> SlabSaid:
         truck=slab.number("truck", 0.1, 50),
         edge_width=edge_width,
         edge_depth=edge_depth,
+        edge_along=_edge_along(slab, sides),
         footing_width=footing_width,
         footing_depth=footing_depth,
         fills=bool(slab.flag("fills")),
@@ -280,6 +285,14 @@ def _back(slab: Reader, sides: float | None, both: bool) -> str | None:
     return back
 
 
+def _edge_along(slab: Reader, sides: float | None) -> str | None:
+    """Return along what a thick edge runs; raises ``BadJob`` where there are no straight sides that it could leave."""
+    along = slab.choice("edge_along", EDGE_ALONG)
+    if along is not None and sides is None:
+        raise bad(slab.field("edge_along"), "pad.no_along")
+    return along
+
+
 def _wall_alone(slab: Reader, poured: str | None) -> None:
     """Raise ``BadJob`` where a wall is said with what only a slab has."""
     alone = ("fills", "edge_width") if poured == "wall" else ()
@@ -323,12 +336,13 @@ def _joints(reader: Reader) -> JointsSaid:
     return JointsSaid(joints.length("every"), None if count is None else int(count))
 
 
-def _grade(reader: Reader) -> GradeSaid:
+def _grade(reader: Reader, *, fills: bool) -> GradeSaid:
     keys = ("from", "to", "slope", "high", "cross", "low", "crown", "limit", "cross_limit", "stops", "instrument",
             "ground")  # fmt: skip
     grade = reader.inside("grade", keys)
     if grade is None:
         return GradeSaid()
+    rows = grade.rows("ground", MOST_GROUND)
     return GradeSaid(
         start=_level(grade, "from"),
         end=_level(grade, "to"),
@@ -341,13 +355,15 @@ def _grade(reader: Reader) -> GradeSaid:
         most_cross=grade.slope("cross_limit", STEEPEST),
         demanded=bool(grade.flag("stops")),
         instrument=_level(grade, "instrument"),
-        ground=tuple(_ground(grade, row, one) for row, one in enumerate(grade.rows("ground", MOST_GROUND))),
+        ground=tuple(_ground(grade, row, one, fills=fills) for row, one in enumerate(rows)),
     )
 
 
-def _ground(grade: Reader, row: int, value: object) -> GroundRead:
+def _ground(grade: Reader, row: int, value: object, *, fills: bool) -> GroundRead:
     one = grade.within(f"ground[{row}]", value, ("stake", "edge", "level"))
     stake, edge, level = one.text("stake", NAME), one.choice("edge", SIDES), _level(one, "level")
+    if edge is None and fills:
+        edge = "outside"  # such a slab has one edge
     if not stake or edge is None or level is None:
         raise bad(one.field("stake" if not stake else "edge" if edge is None else "level"), "job.ground_half")
     return GroundRead(stake, edge, level)

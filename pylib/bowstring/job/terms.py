@@ -34,6 +34,7 @@ APRON_ALONG = ("line", "outer")
 """Along what a job gives an apron: the drawing's line, or the outer form; along that, too, where it doesn't say."""
 
 BACKS = ("formed", "against")
+EDGE_ALONG = ("curve", "sides", "all")
 """What closes a pad behind its string, where a job says it: a form of its own (unsaid too), or what stands there."""
 
 DEEPEST_SLAB = 0.4

@@ -9,7 +9,7 @@ import re
 from collections.abc import Callable, Collection, Mapping, Sequence
 
 from bowstring.errors import BadJob, bad
-from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, POURED, SLAB_KEYS
+from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, EDGE_ALONG, POURED, SLAB_KEYS
 from bowstring.units.lengths import read_length
 
 Typed = Mapping[str, str]
@@ -32,6 +32,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("slab.truck", "volume", "slab_truck", ()),
     ("slab.edge_width", "fine", "slab_edge_width", ()),
     ("slab.edge_depth", "fine", "slab_edge_depth", ()),
+    ("slab.edge_along", "choice", "slab_edge_along", (*EDGE_ALONG, "")),
     ("slab.footing_width", "fine", "slab_footing_width", ()),
     ("slab.footing_depth", "fine", "slab_footing_depth", ()),
     ("slab.apron.along", "choice", "slab_apron_along", (*APRON_ALONG, "")),
@@ -63,8 +64,11 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
 )
 """Each with its place, kind, word and choices, see ``fields.Field``."""
 
-_OF_A_PAD = ("slab.sides", "slab.both_ends", "slab.back")
+_OF_A_PAD = ("slab.sides", "slab.both_ends", "slab.back", "slab.edge_along")
 """Only a slab that fills its curve has them."""
+
+_OF_AN_EDGE = {"slab-sides", "slab-edge_width", "slab-edge_depth"}
+"""Without one of them nobody asks how far round a thick edge runs."""
 
 _ALONG, _APRON = "slab.apron.along", ("from", "to", "thickness")
 
@@ -74,6 +78,9 @@ OF_NO_WALL = ("slab.edge_width", "slab.edge_depth", "slab.apron.", "slab.depths"
 _KEYS = ("width", *SLAB_KEYS)
 _GROUPS = tuple(key for key in SLAB_KEYS if key != "edge")
 _PLAIN = re.compile(r"[0-9]{1,4}(\.[0-9]{1,4})?")
+_ROW_ALONE = re.compile(r"(?P<stake>\S+)\s+(?P<level>[-+.\d].*)")
+"""Of a slab that fills its curve: it has one edge."""
+
 _ROW = re.compile(
     r"(?P<stake>\S.*?)\s+(?P<edge>outside|inside|out|in|afuera|adentro|fuera|dentro|left|right|izquierda|derecha)\s+"
     r"(?P<level>\S.*)",
@@ -109,14 +116,8 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
     for place, kind, _word, _choices in SLAB_FIELDS:
         name = place.replace(".", "-")
         group, _, key = place.partition(".")
-        if place in _OF_A_PAD and "slab-fills" not in typed:
-            continue  # left in its field by somebody whose slab filled the curve before
-        if place.startswith(OF_NO_WALL) and typed.get("slab-poured") == "wall":
-            continue  # left in its field by somebody who said a slab before
-        if place == "slab.back" and ("slab-sides" not in typed or "slab-both_ends" in typed):
-            continue  # or had a square end before
-        if place == _ALONG and not any(f"slab-apron-{end}" in typed for end in _APRON):
-            continue  # which line it would be along says no apron yet
+        if _is_left(place, typed):
+            continue
         if key and name in typed:
             *groups, last = (group, *key.split("."))
             inside: dict[str, object] = job
@@ -126,6 +127,20 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
                 inside = found
             inside[last] = _value(kind, typed[name], place)
     return job
+
+
+def _is_left(place: str, typed: Typed) -> bool:
+    """Whether a field holds what somebody left in it whose slab was another one before."""
+    if place in _OF_A_PAD and "slab-fills" not in typed:  # it filled the curve
+        return True
+    if place.startswith(OF_NO_WALL) and typed.get("slab-poured") == "wall":  # it was no wall
+        return True
+    if place == "slab.back" and ("slab-sides" not in typed or "slab-both_ends" in typed):  # it had a square end
+        return True
+    if place == "slab.edge_along" and not typed.keys() >= _OF_AN_EDGE:  # it had sides, or a thick edge
+        return True
+    # Which line an apron would be along says no apron yet.
+    return place == _ALONG and not any(f"slab-apron-{end}" in typed for end in _APRON)
 
 
 def _value(kind: str, text: str, place: str) -> object:
@@ -166,14 +181,18 @@ def _is_one_length(text: str) -> bool:
 
 
 def heights_of(text: str, place: str) -> list[dict[str, str]]:
-    """Return the ground's heights in one text, apart by ``;``: a stake, its edge, the height; raises ``BadJob``.
+    """Return the ground's heights in one text, apart by ``;``: a stake, its edge, the height; raises ``BadJob``. A slab
+    with one edge needs no edge; for any other the job asks for it.
 
     >>> heights_of("A out 0.4", "grade.ground")
     [{'stake': 'A', 'edge': 'outside', 'level': '0.4'}]
     """
     rows = []
     for number, piece in enumerate(_pieces(text), 1):
-        found = _ROW.fullmatch(piece)
+        found, alone = _ROW.fullmatch(piece), _ROW_ALONE.fullmatch(piece)
+        if not found and alone and alone["stake"].lower() not in {*_EDGES, *_EDGES.values()}:
+            rows.append(alone.groupdict())
+            continue
         if not found:
             raise bad(place, "form.height_row", number=number)
         edge = found["edge"].lower()
@@ -208,7 +227,8 @@ def slab_in_texts(job: Mapping[str, object], one_text: Writer) -> dict[str, obje
     if isinstance(lengths, Sequence):
         groups["board"]["lengths"] = ", ".join(map(one_text, lengths))
     if isinstance(ground, Sequence):
-        rows = (f"{row['stake']} {row['edge']} {one_text(row['level'])}" for row in ground)
+        kinds = ("stake", "edge")
+        rows = (" ".join([*(row[kind] for kind in kinds if kind in row), one_text(row["level"])]) for row in ground)
         groups["grade"]["ground"] = "; ".join(rows)
     depths = groups.get("slab", {}).get("depths")
     if isinstance(depths, Sequence):

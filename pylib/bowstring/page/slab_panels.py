@@ -31,16 +31,16 @@ def slab_html(page: Entries) -> str:
     """Return what stands in the panel of the slab."""
     return "\n".join(
         [
-            _choice(page, "slab.poured", lambda field, value: f"<span>{_words(field, value)}</span>"),
-            _choice(page, "slab.fills", lambda field, value: f"<span>{_words(field, value)}</span>", asked=True),
+            _choice(page, "slab.poured", _plainly),
+            _choice(page, "slab.fills", _plainly, asked=True),
             page.plain(["slab.sides", "slab.both_ends"]),
-            _choice(page, "slab.back", lambda field, value: f"<span>{_words(field, value)}</span>"),
+            _choice(page, "slab.back", _plainly),
             page.plain(["width", "slab.thickness"]),
             page.fold("footing", page.plain(_FOOTING)),
             _choice(page, "edge", _where, "where"),
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
             page.fold("bed", page.plain(["slab.end_width", "slab.base", "slab.overdig"])),
-            page.fold("edges", page.plain(_EDGES)),
+            page.fold("edges", page.plain(_EDGES) + _choice(page, "slab.edge_along", _plainly)),
             page.fold("apron", page.plain(_APRON_FIELDS) + _along(page)),
             page.fold("depths", page.plain(["slab.depths"])),
             page.fold("joints", page.plain(["joints.every", "joints.panels"])),
@@ -99,6 +99,11 @@ def _choice(
         f'{help_of(field.word, field.id)}<div class="options">{options}</div>'
         f'<p class="wrong" id="{field.id}-wrong"></p></fieldset>'
     )
+
+
+def _plainly(field: Field, value: str) -> str:
+    """A choice in words alone."""
+    return f"<span>{_words(field, value)}</span>"
 
 
 def _words(field: Field, value: str) -> str:

@@ -4,7 +4,6 @@ both diagonals held against each other, and what was read."""
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from math import hypot, sqrt
 
 from bowstring.analysis.accuracy import NORMAL_95
@@ -70,7 +69,10 @@ def _row(plan: Plan, one: Judged) -> CheckRow:
 
 def _read(plan: Plan, one: Judged, values: list[object]) -> ReadRow:
     """What was read of a check, kept by its key, and told by the names of the corners."""
-    named = replace(one, check=replace(one.check, start=line_ends(plan).get(one.check.start.lower(), one.check.start)))
+    check = one.check
+    start = line_ends(plan).get(check.start.lower(), check.start)
+    called = Check(FAR, start, check.end, check.distance, 0.0, None, 0, check.way, {})
+    named = Judged(called, one.expected, None, False, 0.0, one.limit)
     return {**read_row(plan.layout.job, named, values), "check": one.check.key}
 
 
@@ -84,18 +86,19 @@ def _told(plan: Plan, pad: Pad, read: list[ReadRow], apart: FarApart) -> Iterato
         return
     over = {row["check"]: row["over"] for row in read if row["over"] is not None and row["verdict"] not in _NO_READING}
     out = {row["check"] for row in read if row["verdict"] in OUT}
-    sides = [(key, end) for key, (_start, end) in zip(_SIDES, SIDE_PAIRS, strict=True) if key in out and key in over]
-    for key, end in sides:
-        yield _corner_told(tape, Stands(end, "", 0.0, over[key]))
-    if sides or out <= set(_SIDES):
-        return
-    far = {f"{start}-{end}" for start, end in FAR_PAIRS}
-    over = {key: size for key, size in over.items() if key in far}
-    if len(over) < len(far):
+    sides = [(key, pair[1]) for key, pair in zip(_SIDES, SIDE_PAIRS, strict=True) if key in out and key in over]
+    yield from (_corner_told(tape, Stands(end, "", 0.0, over[key])) for key, end in sides)
+    if not sides and not out <= set(_SIDES):
+        yield from _corners(tape, pad, over, {row["check"]: row["limit"] for row in read})
+
+
+def _corners(tape: Tape, pad: Pad, over: Mapping[str, float], limits: Mapping[str, float]) -> Iterator[str]:
+    """Which corner stands where by the diagonals and the back, once all of them are read."""
+    far = [f"{start}-{end}" for start, end in FAR_PAIRS]
+    if not all(key in over for key in far):
         yield say("face_checks.far_all")
         return
-    limits = {row["check"]: row["limit"] for row in read}
-    found = far_corners(pad.arc.chord, pad.sides, over, limits)
+    found = far_corners(pad.arc.chord, pad.sides, {key: over[key] for key in far}, limits)
     if found is None:
         return
     yield from (_corner_told(tape, one) for one in found.corners)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from math import asin, pi
+from math import asin, cos, pi, sin
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
+from shapely.affinity import affine_transform
 from shapely.geometry import Polygon, box
 
 from bowstring.forming.pad import Filled, Pad
@@ -89,3 +90,39 @@ def test_a_band_as_wide_as_half_the_slab_is_all_of_it() -> None:
     made = Pad(Arc.of_angle(10 * FOOT, pi / 2), 15 * FOOT)
     for share in (0.2, 0.7, 1.0):
         assert within_to(made, 10 * FOOT, share, back=True) == pytest.approx(made.area_from_back(share))
+
+
+def ring(arc: Arc, wide: float) -> Polygon:
+    """What lies between an arc and the one of its center so far inside, square to both at the ends."""
+    count, center = test_pad.PIECES, arc.sagitta - arc.radius
+    turns = [arc.half_angle * (2 * place / count - 1) for place in range(count + 1)]
+    rims = [
+        [(arc.chord / 2 + radius * sin(turn), center + radius * cos(turn)) for turn in turns]
+        for radius in (arc.radius, max(arc.radius - wide, 0.0))
+    ]
+    return Polygon([*rims[0], *rims[1][::-1]])
+
+
+@given(test_pad.pads, st.floats(0.01, 0.4), test_pad.shares, st.booleans())
+def test_the_band_along_the_curve_alone_is_shapelys(made: Pad, part: float, share: float, back: bool) -> None:
+    """Between two circles of one center and square to the curve at its ends, up to the front."""
+    wide, arc = part * made.arc.chord / 2, made.arc
+    assume(wide * cos(arc.half_angle) < made.sides / made.ends)
+    band = ring(arc, wide)
+    band = band.union(affine_transform(band, [1, 0, 0, -1, 0, -made.sides])) if made.both else band
+    drawn = band.intersection(front(made, share, back=back)).area
+    assert within_to(made, wide, share, back=back, along="curve") == pytest.approx(drawn, abs=2e-5 * made.area)
+    assert within(made, wide, "curve") == pytest.approx(band.area, abs=2e-5 * made.area)
+    assert within(made, wide, "curve") <= within(made, wide, "sides") + 1e-9 <= within(made, wide) + 2e-9
+
+
+def test_bands_less_far_round_by_hand() -> None:
+    """R 10 ft with 15 ft of sides and a foot of band: along the curve alone (100 - 81) pi/2; the sides add 2 x 15, and
+    the back the 18 ft between them."""
+    made = Pad(Arc.of_angle(10 * FOOT, pi / 2), 15 * FOOT)
+    curve = 19 * pi / 2
+    for along, area in (("curve", curve), ("sides", curve + 30), ("all", curve + 48)):
+        assert within(made, FOOT, along) / FOOT**2 == pytest.approx(area)
+        assert within_to(made, FOOT, 1.0, back=True, along=along) / FOOT**2 == pytest.approx(area)
+    assert within_to(made, FOOT, 15 / 25, back=True, along="curve") == pytest.approx(0, abs=1e-9)
+    assert within_to(made, FOOT, 14 / 25, back=True, along="sides") / FOOT**2 == pytest.approx(28)

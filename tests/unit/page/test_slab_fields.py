@@ -12,7 +12,7 @@ from bowstring.job.forming import MOST_LENGTHS
 from bowstring.job.terms import BOARD_LEVELS, EDGES, SLAB_KEYS
 from bowstring.page.fields import FIELDS, all_fields, field_of, fields_of_job, job_of_fields
 from bowstring.page.labels import label_of
-from bowstring.page.slab_fields import is_of_slab, without_slab
+from bowstring.page.slab_fields import heights_of, is_of_slab, without_slab
 from bowstring.page.unit import unit_note
 from bowstring.words import say
 from slab_jobs import ALL, DEEP, METRIC, WALK
@@ -133,7 +133,20 @@ def test_depths_and_aprons_with_bare_numbers_come_back_and_are_asked_about_in_an
     assert metres["slab-depths"] == "1.5: 110 mm"
 
 
-@pytest.mark.parametrize("text", ["A 0.4", "A outside", "outside 0.4", "A outside 0.4; M"])
+def test_a_slab_with_one_edge_needs_no_edge_beside_a_height_of_the_ground() -> None:
+    """Any other is asked for it, where its heights are typed."""
+    assert heights_of("A 98.60; A-2 99 ft", "x") == [
+        {"stake": "A", "level": "98.60"},
+        {"stake": "A-2", "level": "99 ft"},
+    ]
+    fills = job_of_fields({**ARC, "slab-fills": "yes", "slab-thickness": "4 in", "grade-ground": "A 98.60"})
+    assert answer(fills)["stakes"] and fields_of_job(fills)["grade-ground"] == "A 98.60"
+    with pytest.raises(BadJob) as refusal:
+        answer(job_of_fields({**ARC, "width": "4 ft", "grade-ground": "A 98.60"}))
+    assert refusal.value.key == "job.ground_half" and field_of(refusal.value.field) == "grade-ground"
+
+
+@pytest.mark.parametrize("text", ["A", "A outside", "outside 0.4", "A outside 0.4; M"])
 def test_a_height_without_its_stake_its_edge_or_itself_is_refused(text: str) -> None:
     with pytest.raises(BadJob) as refusal:
         job_of_fields({**ARC, "grade-ground": text})

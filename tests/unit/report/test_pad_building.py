@@ -12,9 +12,10 @@ import pytest
 from shapely.geometry import LineString, MultiLineString, Polygon
 from shapely.ops import split
 
-from bowstring import answering
+from bowstring import BadJob, answering, read_link, write_link
 from bowstring.drawings.pass_section import pass_svg
 from bowstring.faces.paper_forms import forms_sides
+from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.report.forms.cards import CardRow
 from helping import answer_to
 from slab_jobs import WALK
@@ -138,10 +139,93 @@ def test_the_order_without_a_thick_edge_at_the_building_stands_where_the_order_d
     order = ceil((whole - spared) * 1.1 / 27 * 4) / 4
     assert order == 9.75
     said = plain(forms_sides(answering(PAD), ""))
-    assert "Is the edge at the building thick, too? It is figured so. If not: Order 9-3/4 yards." in said
-    assert said.index("10-1/4 yards to order") < said.index("Is the edge at the building")
-    for other in (open_back(PAD), {**PAD, "slab": {**PAD["slab"], "edge_depth": "5 in"}}):
-        assert "Is the edge at the building" not in plain(forms_sides(answering(other), ""))
+    assert "Thick edge all round, as figured? Only along the curve and both sides: Order 9-3/4 yards." in said
+    assert said.index("10-1/4 yards to order") < said.index("Thick edge all round, as figured?")
+    asked = {**PAD["slab"], "edge_along": "sides"}
+    for slab in (asked, {**PAD["slab"], "edge_depth": "5 in"}):
+        assert "Thick edge all round, as figured?" not in plain(forms_sides(answering({**PAD, "slab": slab}), ""))
+    told = answer_to({**PAD, "slab": asked})["pour"]
+    assert told is not None and told["order_shown"] == "9-3/4"
+    assert (pour["volume"] - told["volume"]) / FOOT**3 == pytest.approx(22 * 7 / 12)
+
+
+PATIO: dict[str, Any] = {
+    "arc": {"chord": "18 ft", "sagitta": "5 ft 3 in"}, "side": "left", "drawn_to": "face",
+    "board": {"level": "selected"},
+    "slab": {"thickness": "5 in", "base": "4 in", "fills": True, "sides": "15 ft", "back": "against", "waste": 7,
+             "edge_width": "10 in", "edge_depth": "10 in"},
+    "grade": {"from": "99.06 ft", "to": "99.06 ft", "slope": 0, "cross": "1/4 in per ft", "low": "outside",
+              "ground": [{"stake": "A", "level": "98.60 ft"}, {"stake": "A-2", "level": "99 ft"}]},
+}  # fmt: skip
+
+
+def patio(**slab: str) -> dict[str, Any]:
+    return {**PATIO, "slab": {**PATIO["slab"], **slab}}
+
+
+def test_a_thick_edge_along_the_curve_alone_has_its_own_volume_trench_strip_and_card() -> None:
+    """R 10 ft 4-1/8 in over an angle of 2 asin(9/R): between R and 10 in less are 17.48 ft², 5 in deeper 0.270 yd³; the
+    slab itself is 336.35 ft² by 5 in, 5.19 yd³. With 7 % waste 5.84."""
+    radius = (9**2 + 5.25**2) / (2 * 5.25)
+    band = asin(9 / radius) * (radius**2 - (radius - 10 / 12) ** 2)
+    slab = radius**2 * asin(9 / radius) - 9 * (radius - 5.25) + 18 * (15 - 1 / 24)
+    job = patio(edge_along="curve")
+    pour = answer_to(job)["pour"]
+    assert pour is not None
+    assert pour["volume"] / FOOT**3 == pytest.approx((slab + band) * 5 / 12)
+    assert (round(pour["volume_yards"], 2), round(pour["with_waste"] / FOOT**3 / 27, 2)) == (5.46, 5.84)
+    assert 'Trench along the curve: 10" wide, 1\' 2" down.' in of_kind(job, "form_base")["notes"]
+    assert not any("footing" in note for note in of_kind(job, "form_base")["notes"])
+    said = plain(forms_sides(answering(job), ""))
+    assert "Thick edge: trench along the curve, inside the forms" in said and "building's footing" not in said
+    assert 'Isolation strip, A-2 to B-21/2"; 5"' in said  # the slab's own depth: the edge isn't thick there
+    marks = {
+        of_kind(patio(**slab), "form_base")["mark"] for slab in ({}, {"edge_along": "curve"}, {"edge_along": "all"})
+    }
+    assert len(marks) == 3
+    assert (
+        answer_to(patio(edge_along="all"))["pour"]["volume"] == answer_to(PATIO)["pour"]["volume"]
+    )  # as it was unsaid
+
+
+def test_ground_is_cut_to_the_bottom_that_is_dug_at_each_place() -> None:
+    """The trench is 10 and 4 in under the tops. A: 98.60 ft over 99.06 ft less 14 in is 0.7067 ft, 8-1/2 in. A-2 is
+    15 ft up a slope of 1 in 48, 3-3/4 in higher: 99 ft over 99.3725 ft less 14 in is 0.7942 ft, 9-1/2 in; less
+    9 in it is 4-1/2."""
+    for along, back in (("curve", 'cut 4-1/2"'), ("sides", 'cut 9-1/2"'), ("all", 'cut 9-1/2"')):
+        grades = answer_to(patio(edge_along=along))["grades"]
+        assert grades is not None and not grades["asks"]
+        assert [(row["name"], row["outside"]["dig"]) for row in grades["digs"]] == [("A", 'cut 8-1/2"'), ("A-2", back)]
+        assert ("At A-2 and B-2 they are to the underside of the base." in grades["base"][-1]) is (along == "curve")
+        assert "bottom of the trench, *1' 2\"* under the tops" in grades["base"][-1]
+        assert "to the bottom of the trench" in plain(forms_sides(answering(patio(edge_along=along)), ""))
+    nowhere = {**PATIO, "grade": {**PATIO["grade"], "ground": [{"stake": "C-2", "level": "99 ft"}]}}
+    grades = answer_to(nowhere)["grades"]
+    assert grades is not None and any("C-2, and no stake" in text for text in grades["asks"])
+
+
+def test_the_slabs_base_and_the_thick_edges_are_each_told_against_the_forms_foot() -> None:
+    """A 2x6 is 5-1/2 in high: 5 in is 1/2 in over its foot, 10 in 4-1/2 in under it. A board of 12 in holds both."""
+    grades = answer_to(PATIO)["grades"]
+    assert grades is not None
+    bed, foot, edge, below = grades["base"][:4]
+    assert bed == 'The base is *5" under the form tops*.' and '1/2" over the foot of a form' in foot
+    assert edge.startswith("Thick edge, along the curve, sides and building")
+    assert below.startswith('That is 4-1/2" below the foot of a form 5-1/2" high')
+    deep = answer_to({**PATIO, "board": {"kind": "own", "thickness": "3/4 in", "height": "12 in"}})["grades"]
+    assert deep is not None and not any("below the foot" in text for text in deep["base"])
+
+
+def test_how_far_round_a_thick_edge_runs_comes_through_link_and_form_and_wants_straight_sides() -> None:
+    job: Any = patio(edge_along="sides")
+    assert read_link(write_link(job))["slab"]["edge_along"] == "sides"
+    typed = fields_of_job(job)
+    assert job_of_fields(typed)["slab"]["edge_along"] == "sides"
+    for gone in ("slab-sides", "slab-edge_width", "slab-fills"):
+        left = job_of_fields({name: text for name, text in typed.items() if name not in (gone, "slab-back")})
+        assert "edge_along" not in left["slab"]
+    with pytest.raises(BadJob, match="behind straight sides"):
+        answering({**PATIO, "slab": {"thickness": "5 in", "fills": True, "edge_along": "curve"}})
 
 
 def pad_outline(radius: float, chord: float, sides: float, past: float = 0.0) -> list[tuple[float, float]]:

@@ -84,7 +84,7 @@ def test_a_thick_edge_at_a_building_is_asked_about() -> None:
     for job, asked in (({**AGAINST, "slab": slab}, True), (AGAINST, False)):
         pour = answer_to(job)["pour"]
         assert pour is not None
-        assert any("Is the edge at the building thick, too?* It is figured" in text for text in pour["lines"]) is asked
+        assert any("Thick edge all round, as figured?*" in text for text in pour["lines"]) is asked
 
 
 @pytest.mark.parametrize(("low", "warned"), [("inside", True), ("outside", False)])
@@ -303,7 +303,7 @@ def test_with_stakes_off_the_line_the_corners_are_called_as_on_the_front() -> No
     assert [row["from"] for row in far["rows"]] == ["A0", "B0", "A-2", "A0", "B0"]
     assert far["read"][0]["check"] == "A-A-2" and "A0 to A-2" in far["read"][0]["text"]
     assert far["told"] == ['A-2 stands about 1" too far back: set it again.']
-    assert "Sides, A0 to A-2; B0 to B-2" in front_of(OFFSET)
+    assert "A0 to B-2; B0 to A-2" in front_of(OFFSET)
     assert [row["from"] for row in answer_to(AGAINST)["far_checks"]["rows"]] == ["A", "B", "A-2", "A", "B"]
 
 

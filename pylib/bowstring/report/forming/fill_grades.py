@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from math import atan2
 
 from bowstring.forming.pad import Filled, Pad
@@ -11,12 +11,13 @@ from bowstring.report.forming.fill_plane import ClashingPlane, SettledPlane, set
 from bowstring.report.forming.grade_base import asks, base_lines
 from bowstring.report.forming.grade_limits import level_length
 from bowstring.report.forming.grade_row import open_row
-from bowstring.report.forming.grade_rows import digs_of, has_of, top_of
+from bowstring.report.forming.grade_rows import backs_of, digs_of, has_of, top_of
 from bowstring.report.forming.grade_told import across_limit_of, from_where, limit_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import height, size_of, tape_of_heights
 from bowstring.report.forming.plan import USUAL_CROSS, Plan
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, down, percent, typed
+from bowstring.report.forming.thick_edge import edge_at
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_grades import GradesPart, GradeStop, GradeWay, TopRow
 from bowstring.words import say
@@ -94,31 +95,31 @@ def _told(plan: Plan, filled: Filled, settled: SettledPlane, part: GradesPart) -
 
 def _rows(plan: Plan, filled: Filled, plane: Plane) -> list[TopRow]:
     """The top of the curved form at every stake, A to B."""
-    ground = {(read.stake, read.edge): read.level for read in plan.said.grade.ground}
+    ground = {read.stake: read.level for read in plan.said.grade.ground}  # it has one edge
+    deeper = edge_at(plan, back=False)
     rows: list[TopRow] = [
         {
             "kind": "stake",
             "name": name,
             "share": share,
-            "outside": top_of(plan, plane.top(filled.arc.point_at(share)), plane.start, ground.get((name, "outside"))),
+            "outside": top_of(plan, plane.top(filled.arc.point_at(share)), plane.start, ground.get(name), deeper),
             "inside": None,
         }
         for name, share in plan.shares()
     ]
-    return [*rows, *_back(plan, filled, plane)] if isinstance(filled, Pad) else rows
+    return [*rows, *_back(plan, filled, plane, ground)] if isinstance(filled, Pad) else rows
 
 
-def _back(plan: Plan, pad: Pad, plane: Plane) -> Iterator[TopRow]:
+def _back(plan: Plan, pad: Pad, plane: Plane, ground: Mapping[str, float]) -> Iterator[TopRow]:
     """The tops at the other end: at its two corners, and where that is round straight back of every stake."""
-    for name, share in plan.shares():
-        if not pad.both and 0 < share < 1:
-            continue
+    deeper = edge_at(plan, back=True)
+    for (_stake, share), name in zip(*backs_of(plan, pad), strict=True):
         top = plane.top(pad.back_of(pad.arc.point_at(share)))
         yield {
             "kind": "back",
-            "name": say("pad.back_of", stake=name),
+            "name": name,
             "share": share,
-            "outside": top_of(plan, top, plane.start, None),
+            "outside": top_of(plan, top, plane.start, ground.get(name), deeper),
             "inside": None,
         }
 

@@ -10,7 +10,7 @@ from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.grade_rows import lacks_hand, unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan, is_wall
-from bowstring.report.forming.thick_edge import edge_bed
+from bowstring.report.forming.thick_edge import edge_bed, edge_foot, trench_cut
 from bowstring.report.forms.build_grades import TopPart, TopRow
 from bowstring.words import say
 
@@ -31,10 +31,11 @@ def base_lines(plan: Plan) -> Iterator[str]:
         return
     marks = tape_of_heights(plan.tape)
     yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
-    yield from edge_bed(plan)
     height = form_of(plan).height  # the board of which the boards' own page speaks
     gap = marks.round(thickness - height)
     yield say(f"grades.bed_{_foot(gap)}", gap=marks.show(abs(gap)), height=marks.show(height))
+    yield from edge_bed(plan)
+    yield from edge_foot(plan, height)
     if plan.said.slab.apron is not None:
         step = marks.round(plan.said.slab.apron.thickness - height)
         yield say(f"deep.bed_{_foot(step)}", apron=short_told(plan), gap=marks.show(abs(step)))
@@ -42,7 +43,7 @@ def base_lines(plan: Plan) -> Iterator[str]:
     if gap > 0:
         yield say("grades.bank_earth")
     if plan.said.grade.ground and plan.said.slab.base is not None:
-        yield say("grades.to_base")
+        yield trench_cut(plan) or say("grades.to_base")
 
 
 def _foot(gap: float) -> str:

@@ -7,12 +7,14 @@ from collections.abc import Iterator
 from bowstring.forming.band import CENTER, INNER, OUTER
 from bowstring.forming.deep import Deep
 from bowstring.forming.grades import Grade, crown, cut_or_fill, rod
+from bowstring.forming.pad import Pad
 from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.footing import underside
 from bowstring.report.forming.heights import elevation, hundredths, size_of, tape_of_heights
 from bowstring.report.forming.levels import over, reading
 from bowstring.report.forming.panels import jointing_of
 from bowstring.report.forming.plan import Plan, of_curve, slab_of
+from bowstring.report.forming.thick_edge import edge_at
 from bowstring.report.forms.build_grades import AcrossRow, TopPart, TopRow
 from bowstring.words import say
 
@@ -52,12 +54,22 @@ def digs_of(rows: list[TopRow]) -> list[TopRow]:
 def unknown_stakes(plan: Plan) -> list[str]:
     """Return at which names the ground was measured that no stake has."""
     names = {name for name, _ in plan.shares()}
+    if isinstance(plan.filled, Pad):
+        names |= set(backs_of(plan, plan.filled)[1])
     return list(dict.fromkeys(read.stake for read in plan.said.grade.ground if read.stake not in names))
 
 
+def backs_of(plan: Plan, pad: Pad) -> tuple[list[tuple[str, float]], list[str]]:
+    """Return the stakes behind which tops stand at the other end, and what those places are called: its two corners,
+    and where that is round straight back of every stake."""
+    found = [(name, share) for name, share in plan.shares() if pad.both or not 0 < share < 1]
+    return found, [say("pad.back_of", stake=name) for name, _share in found]
+
+
 def lacks_hand(plan: Plan) -> bool:
-    """Return whether the ground was measured on the left or the right of a curve whose hand isn't known."""
-    return any(of_curve(read.edge, plan.layout.side) is None for read in plan.said.grade.ground)
+    """Return whether the ground was measured on the left or the right of a curve whose hand isn't known; of a slab that
+    fills its curve there is one edge."""
+    return plan.filled is None and any(of_curve(read.edge, plan.layout.side) is None for read in plan.said.grade.ground)
 
 
 def _places(plan: Plan) -> Iterator[tuple[str, str, float]]:
@@ -69,7 +81,7 @@ def _places(plan: Plan) -> Iterator[tuple[str, str, float]]:
 
 
 def _top(plan: Plan, grade: Grade, share: float, across: float, ground: float | None, deep: Deep | None) -> TopPart:
-    deeper = deep.drawn(share) - deep.depth if deep else 0.0
+    deeper = max(deep.drawn(share) - deep.depth, edge_at(plan, back=False)) if deep else 0.0
     return top_of(plan, grade.top(share, across), grade.start, ground, deeper)
 
 

@@ -78,7 +78,9 @@ def base_card(plan: Plan, *, over_line: bool = False) -> CardRow:
     if slab.footing_width and slab.footing_depth and plan.filled is None:
         sizes = {"wide": thick(tape, slab.footing_width), "deep": thick(tape, slab.footing_depth)}
         notes.append(say("forming.note.footing", **sizes))
-    values = [deep, slab.base, slab.edge_width, slab.edge_depth, slab.footing_width, slab.footing_depth]
+    values: list[Value] = [deep, slab.base, slab.edge_width, slab.edge_depth, slab.footing_width, slab.footing_depth]
+    if slab.edge_along is not None:
+        values.append(slab.edge_along)
     if slab.apron is not None:
         values += [slab.apron.start, slab.apron.end, slab.apron.thickness]
     text = say("forming.base" if base else "forming.base_none")

@@ -29,7 +29,7 @@ from bowstring.report.forming.pour_wall import (
 )
 from bowstring.report.forming.pouring import BAGS, USUAL_STEP, Pouring, conclusion_of, footing_of, pouring_of
 from bowstring.report.forming.quantities import area_text, fine_tape, ordered_number, percent, thick, up_to, volume_text
-from bowstring.report.forming.thick_edge import building_asked, edge_dug, edge_signed
+from bowstring.report.forming.thick_edge import along_asked, edge_dug, edge_signed
 from bowstring.report.forming.wall_dig import wall_dug
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_pour import DeepPart, PourPart
@@ -241,7 +241,7 @@ def _deep_told(plan: Plan, pouring: Pouring) -> DeepPart:
         "apron_ends": ends_at(plan),
         "edge_dug": edge_dug(plan),
         "edge_signed": edge_signed(plan),
-        "edge_building": building_asked(plan, pouring),
+        "edge_building": along_asked(plan, pouring),
         "dig_shown": _dig_shown(plan, pouring.depth),
         "dig_apron": "" if pouring.deep.apron is None else _dig_shown(plan, pouring.deep.apron.depth),
         "measured": measured_lines(plan, pouring),

@@ -22,7 +22,7 @@ from bowstring.report.forming.quantities import (
     thick,
     volume_text,
 )
-from bowstring.report.forming.thick_edge import building_asked
+from bowstring.report.forming.thick_edge import along_asked, edge_where
 from bowstring.words import say
 
 
@@ -118,6 +118,7 @@ def _edges(plan: Plan, pouring: Pouring) -> str:
         return ""
     return say(
         "pour.edges",
+        where=edge_where(plan),
         wide=thick(tape, deep.edge),
         depth=thick(tape, deep.edge_depth),
         extra=volume_text(extra, plan.tape.feet),
@@ -125,12 +126,10 @@ def _edges(plan: Plan, pouring: Pouring) -> str:
 
 
 def _strip(plan: Plan, pouring: Pouring) -> str:
-    """That the strip at a building is no concrete, and that a thick edge is figured there all the same."""
+    """That the strip at a building is no concrete, and how far round a thick edge is figured where nobody says."""
     strip = strip_of(plan)
-    if not strip:
-        return ""
-    told = [say("pad.strip_out", gap=fine_tape(plan.tape).show(strip)), building_asked(plan, pouring)]
-    return " ".join(text for text in told if text)
+    told = [say("pad.strip_out", gap=fine_tape(plan.tape).show(strip))] if strip else []
+    return " ".join(text for text in [*told, along_asked(plan, pouring)] if text)
 
 
 def footing_line(plan: Plan, pouring: Pouring) -> str:

@@ -100,10 +100,11 @@ def poured_of(plan: Plan, filled: Filled) -> Filled:
 @dataclass(frozen=True)
 class FillBody:
     """A slab that fills its curve; a share is one of its width along the string, or of its depth where the front of a
-    pour comes from its ``back``: that runs the short way across."""
+    pour comes from its ``back``: that runs the short way across; ``along``: how far round its edge is thick."""
 
     slab: Filled
     back: bool
+    along: str = "all"
 
     @property
     def area(self) -> float:
@@ -119,7 +120,7 @@ class FillBody:
 
     def bands_to(self, wide: float, share: float) -> float:
         """Return the area up to such a share that lies within ``wide`` metres of a form, square metres."""
-        return within_to(self.slab, wide, share, back=self.back)
+        return within_to(self.slab, wide, share, back=self.back, along=self.along)
 
 
 @dataclass(frozen=True)
@@ -229,7 +230,8 @@ def pouring_of(plan: Plan) -> Pouring | None:
     if deep is None:
         return None
     if plan.filled is not None:
-        return pouring_in(plan, FillBody(poured_of(plan, plan.filled), runs_back(plan.filled)), deep)
+        along = plan.said.slab.edge_along or "all"
+        return pouring_in(plan, FillBody(poured_of(plan, plan.filled), runs_back(plan.filled), along), deep)
     assert slab is not None
     return pouring_in(plan, ArcBody(slab), deep)
 

@@ -6,7 +6,8 @@ from typing import NamedTuple
 
 from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Pad
-from bowstring.forming.rest import of_pad
+from bowstring.forming.rest import within
+from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import Pouring, conclusion_of, poured_of
 from bowstring.report.forming.quantities import fine_tape, thick
@@ -35,11 +36,48 @@ def edge_where(plan: Plan) -> str:
         return say("deep.edge_band")
     if not isinstance(filled, Pad):
         return say("deep.edge_string")
-    return say(f"deep.edge_{'both' if filled.both else 'building' if filled.against else 'back'}")
+    return _along_told(filled, plan.said.slab.edge_along or "all")
+
+
+def _along_told(pad: Pad, along: str) -> str:
+    """Along what an edge of a slab with straight sides runs; of two rounded ends there is none beside the sides."""
+    if along == "curve":
+        return say("deep.edge_curves" if pad.both else "deep.edge_curve")
+    if pad.both:
+        return say("deep.edge_both")
+    return say("deep.edge_sides" if along == "sides" else "deep.edge_building" if pad.against else "deep.edge_back")
 
 
 def _at_building(plan: Plan) -> bool:
-    return isinstance(plan.filled, Pad) and plan.filled.against
+    """Whether it runs along a building."""
+    return isinstance(plan.filled, Pad) and plan.filled.against and plan.said.slab.edge_along in (None, "all")
+
+
+def edge_at(plan: Plan, *, back: bool) -> float:
+    """Return how much thicker the slab is at a form's stake than elsewhere, metres, 0 without a thick edge: at a
+    stake of a curve, or (``back``) at a corner behind straight sides."""
+    edge, pad = thick_edge(plan), plan.filled
+    if edge is None or (back and isinstance(pad, Pad) and not pad.both and plan.said.slab.edge_along == "curve"):
+        return 0.0
+    return edge.deep - (plan.said.slab.thickness or 0.0)
+
+
+def trench_cut(plan: Plan) -> str:
+    """Return to what the ground is cut or filled where a thick edge stands at the forms; empty without one."""
+    edge = thick_edge(plan)
+    if edge is None:
+        return ""
+    told = {"where": edge_where(plan), "deep": thick(plan.tape, edge.deep + (plan.said.slab.base or 0.0))}
+    beside = isinstance(plan.filled, Pad) and not edge_at(plan, back=True)
+    return say("deep.cut_beside" if beside else "deep.cut", **told)
+
+
+def edge_foot(plan: Plan, height: float) -> list[str]:
+    """Return how far under the foot of a form so high, metres, a thick edge goes; none where that holds it."""
+    edge, marks = thick_edge(plan), tape_of_heights(plan.tape)
+    if edge is None or marks.round(edge.deep - height) <= 0:
+        return []
+    return [say("deep.edge_foot", gap=marks.show(edge.deep - height), height=marks.show(height))]
 
 
 def edge_note(plan: Plan) -> list[str]:
@@ -88,20 +126,21 @@ def strip_told(plan: Plan) -> dict[str, str]:
     if not isinstance(pad, Pad) or not pad.against:
         return {}
     edge, feet = thick_edge(plan), plan.layout.job.tape.feet
-    deep = edge.deep if edge else plan.said.slab.thickness
+    deep = edge.deep if edge and _at_building(plan) else plan.said.slab.thickness
     return {"gap": fine_tape(plan.tape).show(ISOLATION[feet]), "chord": plan.tape.show(pad.arc.chord),
             "deep": thick(plan.tape, deep) if deep else ""}  # fmt: skip
 
 
-def building_asked(plan: Plan, pouring: Pouring) -> str:
-    """Return that a thick edge is figured at the building, too, and what is ordered if there is none; empty where there
-    is no such edge."""
+def along_asked(plan: Plan, pouring: Pouring) -> str:
+    """Return along what a thick edge is figured where nobody says, and what is ordered if it runs less far round; empty
+    where there is no such edge, and no straight sides that it may leave."""
     pad, edge = plan.filled, thick_edge(plan)
-    if not isinstance(pad, Pad) or not _at_building(plan) or edge is None:
+    if not isinstance(pad, Pad) or edge is None or plan.said.slab.edge_along is not None:
         return ""
     made = poured_of(plan, pad)
-    assert isinstance(made, Pad)
-    most, rest = of_pad(made, edge.wide, backed=False), of_pad(made, edge.wide)
-    spared = (most.area if most else 0.0) - (rest.area if rest else 0.0)
-    less = pouring.of_order(pouring.again(more=-spared * (edge.deep - pouring.depth)))
-    return say("deep.edge_asked", order=conclusion_of(less)[2])
+    told = [say("deep.edge_asked")]
+    for along in ("curve",) if pad.both else ("sides", "curve"):
+        spared = within(made, edge.wide) - within(made, edge.wide, along)
+        less = pouring.of_order(pouring.again(more=-spared * (edge.deep - pouring.depth)))
+        told.append(say("deep.edge_or", where=_along_told(pad, along), order=conclusion_of(less)[2]))
+    return " ".join(told)

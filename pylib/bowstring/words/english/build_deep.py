@@ -103,5 +103,15 @@ MESSAGES = {
     "deep.edge_footing": "Don't dig under the building's footing.",
     "deep.edge_signed": "{depth}; {wide}",
     "deep.edge_bed": "Thick edge, {where}: {wide} wide, there the base is *{depth} under the form tops*.",
-    "deep.edge_asked": "*Is the edge at the building thick, too?* It is figured so. If not: *{order}*.",
+    "deep.edge_curve": "along the curve",
+    "deep.edge_curves": "along both curves",
+    "deep.edge_sides": "along the curve and both sides",
+    "deep.cut": "Cut and fill {where} are to the bottom of the trench, *{deep}* under the tops.",
+    "deep.cut_beside": (
+        "Cut and fill {where} are to the bottom of the trench, *{deep}* under the tops. At A-2 and B-2 they are "
+        "to the underside of the base."
+    ),
+    "deep.edge_foot": "That is {gap} below the foot of a form {height} high: hold it by cut earth or a deeper board.",
+    "deep.edge_asked": "*Thick edge all round, as figured?*",
+    "deep.edge_or": "Only {where}: *{order}*.",
 }

@@ -40,6 +40,8 @@ MESSAGES = {
     "pad.stand_beside": "The first {past} of a side next to the curve, they stand {size} off: the curved {board} is there.",
     "pad.no_back.wrong": "A square end stands behind straight sides, and this slab has none.",
     "pad.no_back.remedy": "Give the sides' length and one rounded end, or leave the square end out.",
+    "pad.no_along.wrong": "How far round a thick edge runs is asked behind straight sides, and this slab has none.",
+    "pad.no_along.remedy": "Give the sides' length, or leave out how far round the thick edge runs.",
     "pad.line_against": "Edge at the building",
     "pad.note_against": "no form, and no dig past it",
     "pad.against": (
@@ -142,10 +144,9 @@ MESSAGES = {
     "pad.far_tops": "{first}; {last}",
     "pad.sign_strip": "Isolation strip, A-2 to B-2",
     "pad.sign_deep": "Length overall, in the middle",
-    "pad.sign_sides": "Sides, {a} to A-2; {b} to B-2",
-    "pad.sign_back": "Across the back, A-2 to B-2",
-    "pad.sign_diagonals": "Diagonals, {a} to B-2; {b} to A-2",
-    "pad.sign_apart": "{must}; max {limit} apart",
+    "pad.sign_sides": "Both sides; back, A-2 to B-2",
+    "pad.sign_diagonals": "{a} to B-2; {b} to A-2",
+    "pad.sign_apart": "These two apart, at most",
     # drawn
     "pad.draw_sides": "sides {sides}, A to B {chord}",
     "pad.draw_diagonal": "diagonal {shown}",

@@ -87,9 +87,7 @@ MESSAGES = {
     ),
     "pour.form_low": "A form {height} high leaves {off} open under its foot: use a taller board.",
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the base.",
-    "pour.edges": (
-        "Edges {depth} deep for {wide} along both forms add *{extra}*, sides plumb: sloped sides take more."
-    ),
+    "pour.edges": ("Edges {depth} deep for {wide} {where} add *{extra}*, sides plumb: sloped sides take more."),
     "pour.footing": (
         "The footing, {wide} wide and {depth} thick under the middle, takes {volume}. It is poured first: order "
         "*{order}* for it, {waste} waste included."

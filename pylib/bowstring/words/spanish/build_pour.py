@@ -98,8 +98,7 @@ MESSAGES = {
     "pour.form_low": "Una ~forma~ de {height} de alto deja una abertura de {off} bajo su pie: use ~tabla~ más alta.",
     "pour.form_deep": "La ~forma~ mide {height} de alto: su pie entra {off} en la base.",
     "pour.edges": (
-        "Los bordes de {depth} de hondo por {wide} en las dos ~formas~ suman *{extra}*, de lados a plomo. Inclinados "
-        "llevan más."
+        "Los bordes de {depth} de hondo por {wide} {where} suman *{extra}*, de lados a plomo. Inclinados llevan más."
     ),
     "pour.footing": (
         "La zapata, de {wide} de ancho y {depth} de espesor bajo el medio, lleva {volume}. "
