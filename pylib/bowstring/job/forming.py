@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
-from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, DEEPEST_SLAB, EDGES, POURED, SLAB_KEYS
+from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, DEEPEST_SLAB, EDGES, POURED, SLAB_KEYS, SLOPE_ALONG
 from bowstring.units.slopes import STEEPEST
 
 KEYS = SLAB_KEYS
@@ -153,6 +153,7 @@ class GradeSaid:
     Attributes:
         start: the top at A on the outer edge, 0 where it isn't said: all others are told above it; end: at B.
         slope: along the center line, never negative; high: the end that is higher, never assumed.
+        on_line: it runs along the drawn line instead.
         cross: across the slab; low: the edge that is lower, of ``SIDES``; crown: how far the middle stands over both.
         most_running, most_cross: what the job allows; demanded: past them the sheet stops.
         instrument: the height of the instrument.
@@ -169,6 +170,7 @@ class GradeSaid:
     most_cross: float | None = None
     demanded: bool = False
     instrument: float | None = None
+    on_line: bool = False
     ground: tuple[GroundRead, ...] = ()
 
 
@@ -185,7 +187,10 @@ class Forming:
 
 def read_forming(reader: Reader) -> Forming:
     """Return what a job says of the slab; raises ``BadJob``."""
-    return Forming(reader.choice("edge", EDGES), _slab(reader), _board(reader), _joints(reader), _grade(reader))
+    slab, grade = _slab(reader), _grade(reader)
+    if slab.fills and grade.on_line:
+        raise bad("grade.along", "job.along_fill")
+    return Forming(reader.choice("edge", EDGES), slab, _board(reader), _joints(reader), grade)
 
 
 def _slab(reader: Reader) -> SlabSaid:
@@ -323,7 +328,7 @@ def _joints(reader: Reader) -> JointsSaid:
 
 def _grade(reader: Reader) -> GradeSaid:
     keys = ("from", "to", "slope", "high", "cross", "low", "crown", "limit", "cross_limit", "stops", "instrument",
-            "ground")  # fmt: skip
+            "ground", "along")  # fmt: skip
     grade = reader.inside("grade", keys)
     if grade is None:
         return GradeSaid()
@@ -339,6 +344,7 @@ def _grade(reader: Reader) -> GradeSaid:
         most_cross=grade.slope("cross_limit", STEEPEST),
         demanded=bool(grade.flag("stops")),
         instrument=_level(grade, "instrument"),
+        on_line=grade.choice("along", SLOPE_ALONG) is not None,
         ground=tuple(_ground(grade, row, one) for row, one in enumerate(grade.rows("ground", MOST_GROUND))),
     )
 

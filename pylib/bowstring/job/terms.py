@@ -30,6 +30,9 @@ on a hand, for somebody who walks from A to B."""
 POURED = ("slab", "wall")
 """What is poured, where a job says it; unsaid it is a slab, but for one that is over ``DEEPEST_SLAB`` thick."""
 
+SLOPE_ALONG = ("line",)
+"""Along what the slope runs; along the middle of the slab where a job doesn't say."""
+
 APRON_ALONG = ("line",)
 """Along what a job gives an apron; along the outer form where it doesn't say."""
 

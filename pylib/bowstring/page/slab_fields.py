@@ -9,7 +9,7 @@ import re
 from collections.abc import Callable, Collection, Mapping, Sequence
 
 from bowstring.errors import BadJob, bad
-from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, POURED, SLAB_KEYS
+from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, POURED, SLAB_KEYS, SLOPE_ALONG
 from bowstring.units.lengths import read_length
 
 Typed = Mapping[str, str]
@@ -51,6 +51,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("grade.from", "signed", "grade_from", ()),
     ("grade.to", "signed", "grade_to", ()),
     ("grade.slope", "slope", "grade_slope", ()),
+    ("grade.along", "choice", "grade_along", ("", *SLOPE_ALONG)),
     ("grade.high", "choice", "grade_high", ("A", "B", "")),
     ("grade.cross", "slope", "grade_cross", ()),
     ("grade.low", "choice", "grade_low", ("inside", "outside", "left", "right", "")),
@@ -67,6 +68,7 @@ _OF_A_PAD = ("slab.sides", "slab.both_ends", "slab.back")
 """Only a slab that fills its curve has them."""
 
 _ALONG, _APRON = "slab.apron.along", ("from", "to", "thickness")
+_SLOPE_ALONG, _SLOPED = "grade.along", {"grade-slope", "grade-to"}
 
 OF_NO_WALL = ("slab.edge_width", "slab.edge_depth", "slab.apron.", "slab.depths")
 """How the places begin of what a slab has and no wall: not shown of one."""
@@ -117,6 +119,8 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
             continue  # or had a square end before
         if place == _ALONG and not any(f"slab-apron-{end}" in typed for end in _APRON):
             continue  # which line it would be along says no apron yet
+        if place == _SLOPE_ALONG and ("slab-fills" in typed or not _SLOPED & typed.keys()):
+            continue  # nor a slope; and one that fills its curve slopes along its string
         if key and name in typed:
             *groups, last = (group, *key.split("."))
             inside: dict[str, object] = job

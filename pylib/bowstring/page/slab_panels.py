@@ -30,10 +30,10 @@ def slab_html(page: Entries) -> str:
     """Return what stands in the panel of the slab."""
     return "\n".join(
         [
-            _choice(page, "slab.poured", lambda field, value: f"<span>{_words(field, value)}</span>"),
-            _choice(page, "slab.fills", lambda field, value: f"<span>{_words(field, value)}</span>", asked=True),
+            _choice(page, "slab.poured", _worded),
+            _choice(page, "slab.fills", _worded, asked=True),
             page.plain(["slab.sides", "slab.both_ends"]),
-            _choice(page, "slab.back", lambda field, value: f"<span>{_words(field, value)}</span>"),
+            _choice(page, "slab.back", _worded),
             page.plain(["width", "slab.thickness"]),
             page.fold("footing", page.plain(_FOOTING)),
             _choice(page, "edge", _where, "where"),
@@ -55,6 +55,7 @@ def slope_html(page: Entries) -> str:
         [
             fill_button(LEVEL, say("form.grade_level")),
             page.plain(["grade.slope"]),
+            f'<div data-fills="no">{_choice(page, "grade.along", _worded, asked=True)}</div>',
             _choice(page, "grade.high", _named(page)),
             page.fold("tops", page.plain(["grade.from", "grade.to"])),
             page.plain(["grade.cross"]),
@@ -92,6 +93,10 @@ def _choice(
 
 def _words(field: Field, value: str) -> str:
     return said(f"form.{field.word}.{value or 'none'}")
+
+
+def _worded(field: Field, value: str) -> str:
+    return f"<span>{_words(field, value)}</span>"
 
 
 def _low(field: Field, value: str) -> str:
