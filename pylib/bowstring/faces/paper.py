@@ -43,13 +43,15 @@ def paper_html(
     marks_in: bool = False,
     all_stand: bool = False,
     old: tuple[str, str] = ("", ""),
+    unread: str = "",
 ) -> str:
     """Return the paper of an answer as an ``article``; every text in it is escaped.
 
     ``link`` is the job's own, ``date`` the day that it is printed, as a text; ``marks_in``: the marks of the services
-    are on the ground; ``all_stand``: every stake stands, so that the front tells where no check was read;
-    ``old``: what the front says of stakes that stand by old numbers, and what every other side does, in a line. Where
-    something has to be settled before anybody builds, the front says so and no number of a step stands on it.
+    are on the ground; ``all_stand``: every stake stands, so that the front tells where no check was read; ``unread``:
+    what it says then of a line of several pieces; ``old``: what the front says of stakes that stand by old numbers, and
+    what every other side does, in a line. Where something has to be settled before anybody builds, the front says so
+    and no number of a step stands on it.
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
@@ -57,7 +59,7 @@ def paper_html(
     tables: list[Setting] = [] if stopped else settings(answer)
     nothing: list[Setting] = []
     told, in_short = old
-    marks = _Marks(marks_in, all_stand, told)
+    marks = _Marks(marks_in, all_stand, told, unread)
     front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date, marks)
     back, built = back_side(answer, link, date, stopped=stopped, old="" if stopped else in_short)
     forms = forms_sides(answer, date, in_short)
@@ -68,16 +70,18 @@ def paper_html(
 @dataclass(frozen=True)
 class _Marks:
     """What is on the ground already: the marks of the services, every stake; and what is said of those that stand by
-    old numbers."""
+    old numbers, and of a line's checks that nobody read."""
 
     services: bool
     stakes: bool
     old: str
+    unread: str = ""
 
 
 def _told(answer: Answer, there: _Marks) -> list[str]:
     """What stands under the tables: how far off the stakes are, what was read of the checks, their stations."""
-    unread = say("paper.no_check_read") if there.stakes and nothing_read(answer) else ""
+    bare = say("paper.no_check_read") if nothing_read(answer) else ""
+    unread = (there.unread or bare) if there.stakes else ""
     told = (brief.stands_off(answer), unread, brief.reads_out(answer), brief.stations(answer).replace("*", ""))
     return [text for text in told if text]
 

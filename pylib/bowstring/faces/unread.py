@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
@@ -10,6 +12,19 @@ from bowstring.words import say
 def nothing_read(answer: Answer) -> bool:
     """Whether there are checks to make, and none was read."""
     return bool(answer["read"]["wanted"]) and not answer["read"]["count"]
+
+
+def unread_along(answer: Answer, others: Collection[int]) -> str:
+    """Return what of a line of several pieces has no check read yet, empty where each has one; ``others``: those of its
+    arcs that aren't staked now, from 1."""
+    part = answer["lined"]
+    if part is None or len(part["pieces"]) < 2:
+        return ""
+    bare = {*others, *([part["at"]] if nothing_read(answer) else [])}
+    names = [piece["name"] for piece in part["pieces"] if piece["number"] in bare]
+    if answer["far_checks"]["rows"] and not answer["far_checks"]["read"]:
+        names.append(say("face_checks.whole_line"))
+    return say("face_checks.unread_along", names=", ".join(names)) if names else ""
 
 
 def card_text(answer: Answer, card: CardRow) -> str:

@@ -216,6 +216,7 @@ def _build(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
 
 def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.paper import paper_html
+    from bowstring.page.staking import unread_of
     from bowstring.page.ticks import ticked
 
     link, fields = last.whole_link(asked), asked["fields"]
@@ -223,7 +224,9 @@ def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     stand = {card["number"] for card in answered["cards"] if card["stake"]} <= set(done)
     day = str(fields.get("date", ""))
     old, edge = old_of(answered, fields, last), _edge_was(answered, fields, last)
-    return {"html": paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand, old=_told(old, edge))}
+    told, unread = _told(old, edge), unread_of(answered, fields) if stand else ""
+    made = paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand, old=told, unread=unread)
+    return {"html": made}
 
 
 def _edge_was(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> str:

@@ -123,5 +123,7 @@ MESSAGES = {
     "face_checks.ring": "{stake}?",
     "face_checks.line": "The whole line: {count} checks",
     "face_checks.line_told": "No step measured these. Tape them once every arc is staked.",
+    "face_checks.unread_along": "No check read yet: {names}.",
+    "face_checks.whole_line": "the whole line",
     "face_checks.line_sees": "catches {piece}'s end off by {miss} or more",
 }

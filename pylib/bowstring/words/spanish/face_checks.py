@@ -131,5 +131,7 @@ MESSAGES = {
     "face_checks.ring": "¿{stake}?",
     "face_checks.line": "Toda la línea: {count} revisiones",
     "face_checks.line_told": ("Ningún paso midió esto. Mídalo cuando todos los ~arcos~ estén trazados."),
+    "face_checks.unread_along": "Sin leer ninguna ~revisión~: {names}.",
+    "face_checks.whole_line": "toda la línea",
     "face_checks.line_sees": "avisa si {piece} termina desviado {miss} o más",
 }
