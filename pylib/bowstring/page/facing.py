@@ -154,11 +154,16 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
 
 def standing_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:
     """Return what the bar says of what stands in the dig; where nothing is in the way no edge is made for it."""
-    if answered["stops"] or not any(name.startswith("ground-") and text.strip() for name, text in fields.items()):
+    if answered["stops"] or not any(_tells_ground(name, text) for name, text in fields.items()):
         return None
     from bowstring.faces.build import standing_state
 
     return standing_state(answered)
+
+
+def _tells_ground(name: str, text: str) -> bool:
+    """Tell whether a field says something that is in the way: of the staked arc, or kept of another arc of its line."""
+    return bool(text.strip()) and (name.startswith("ground-") or (name.endswith("-more") and '"ground-' in text))
 
 
 def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:

@@ -12,6 +12,7 @@ from bowstring.faces.passes import count
 from bowstring.page.answering import LastAnswer
 from bowstring.page.facing import shown_face
 from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.page.measuring import shown_numbers
 from bowstring.page.pieces import staked_at, unread_arcs
 from bowstring.words import say, speak
 from bowstring.words.languages import LANGUAGES
@@ -77,3 +78,24 @@ def test_paper_says_it_once_the_stakes_stand_and_one_arc_says_nothing_of_a_line(
     assert "No check read yet: Arc 4, the whole line." in shown({**read(FIELDS), "done": done}, "paper")
     alone = fields_of_job(ONE_ARC)  # type: ignore[arg-type]
     assert "No check read yet" not in shown(alone)
+
+
+def in_the_way(fields: dict[str, str]) -> tuple[dict[str, Any], str]:
+    """What the bar says on the stakes, and what Site's line says of what is in the way."""
+    asked: dict[str, Any] = {"fields": fields, "face": "stakes", "card": 1, "panel": "", "address": ""}
+    state: dict[str, Any] = shown_face(asked, LastAnswer())["state"]  # type: ignore[arg-type, assignment]
+    lines: Any = shown_numbers({"fields": fields, "focus": "", "short": False, "drawn": False})["lines"]  # type: ignore[typeddict-item]
+    return state, re.sub(r"<[^>]+>|~", "", lines["way"]["text"])
+
+
+def test_a_tree_kept_with_another_arc_is_still_in_the_bar_and_named_where_it_is_kept() -> None:
+    """It stood in the concrete, and the bar said that all is answered once another arc was staked."""
+    tree = {"ground-0-name": "oak", "ground-0-stops": "feet", "ground-0-at": "11 ft, 4 ft", "ground-0-diameter": "2 ft"}
+    fields = {**FIELDS, **tree}
+    state, line = in_the_way(fields)
+    assert state["text"] == say("build.state_standing", count=1) and line == "Oak"
+    state, line = in_the_way(staked_at(fields, 4))
+    assert state["text"] == say("build.state_standing", count=1) and line == "Kept with arc 2: oak"
+    assert in_the_way(staked_at(staked_at(fields, 4), 2))[1] == "Oak"
+    state, line = in_the_way(FIELDS)
+    assert state["text"] != say("build.state_standing", count=1) and line == say("numbers.way_usual")

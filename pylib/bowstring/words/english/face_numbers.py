@@ -132,6 +132,7 @@ MESSAGES = {
     "numbers.way_centre": "center in reach",
     "numbers.way_more": "{count} more",
     "numbers.way_room": "room given",
+    "numbers.way_kept": "kept with arc {number}: {names}",
     "numbers.fine_marks": "{mark} marks",
     "numbers.fine_within": "within {tolerance}",
     "numbers.fine_gaps": "gaps {gap}",

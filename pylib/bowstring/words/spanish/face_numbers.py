@@ -140,6 +140,7 @@ MESSAGES = {
     "numbers.way_centre": "~centro~ al alcance",
     "numbers.way_more": "{count} más",
     "numbers.way_room": "espacio anotado",
+    "numbers.way_kept": "guardado con el ~arco~ {number}: {names}",
     "numbers.fine_marks": "marcas de {mark}",
     "numbers.fine_within": "dentro de {tolerance}",
     "numbers.fine_gaps": "~separaciones~ de {gap}",
