@@ -95,7 +95,7 @@ MESSAGES = {
     "numbers.hand.left": "LEFT",
     "numbers.hand.right": "RIGHT",
     "numbers.hand_standing": "{hand} from A facing B, turns {turn}",
-    "numbers.hand_walking": "Turns {turn}, walking in; {hand} from A",
+    "numbers.hand_walking": "Turns {turn}; the arc is {hand} of A-B",
     "numbers.hand_points": "{hand}, turns {turn}, by the three points",
     "numbers.hand_points_other": "Points say {points}, you said {said}",
     "numbers.line_unsure": "Not sure: ask before staking",

@@ -103,7 +103,7 @@ MESSAGES = {
     "numbers.hand.left": "IZQUIERDA",
     "numbers.hand.right": "DERECHA",
     "numbers.hand_standing": "A la {hand} desde A mirando a B, dobla a la {turn}",
-    "numbers.hand_walking": "Vuelta a la {turn}, caminando hacia el ~arco~; a la {hand} desde A",
+    "numbers.hand_walking": "Dobla a la {turn}; el ~arco~ queda a la {hand} de A-B",
     "numbers.hand_points": "{hand}, dobla a la {turn}, según los tres puntos",
     "numbers.hand_points_other": "Los puntos dicen {points}, usted dijo {said}",
     "numbers.line_unsure": "No es seguro: pregunte antes de poner ~estacas~",
