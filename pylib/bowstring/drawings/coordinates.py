@@ -39,6 +39,11 @@ class Coordinates:
         return (ox + x * ux - across * uy) / self.size, (oy + x * uy + across * ux) / self.size
 
 
+def unit_of(unit: str) -> tuple[str, float]:
+    """Return ``ft`` or ``m`` for a job's unit, and the metres of one: what other programs count in."""
+    return ("ft", FOOT) if unit in ("ft", "ft-in") else ("m", 1.0)
+
+
 def coordinates(answer: Answer) -> Coordinates:
     """Return how an answer's places are told.
 
@@ -46,8 +51,7 @@ def coordinates(answer: Answer) -> Coordinates:
     """
     if answer["stops"] or answer["side"] is None:
         raise ValueError("no coordinates of a job that is stopped")
-    feet = answer["unit"] in ("ft", "ft-in")
-    unit, size = ("ft", FOOT) if feet else ("m", 1.0)
+    unit, size = unit_of(answer["unit"])
     flip = -1.0 if answer["side"] == "right" else 1.0
     axes = answer["site"]["axes"]
     if axes is None:

@@ -19,7 +19,7 @@ from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
 from bowstring.sheet.firsts import First, firsts
 from bowstring.sheet.markup import marked
-from bowstring.sheet.of_line import with_others
+from bowstring.sheet.of_line import arc_of, arc_title, with_others
 from bowstring.sheet.setting import Setting, settings, split
 from bowstring.words import say
 
@@ -27,7 +27,7 @@ _STOP, _STOP_ROOM = (19, 16, 13), 330.0
 DENSE = 10
 """Rows over which what stands around the tables is in a smaller type."""
 MANY = 12
-"""Rows over which there is no room for the hand to which the curve turns."""
+"""Rows up to which it stands beside the hand to which hand the curve turns; of more where all have room even so."""
 _CHECK = 270.0
 _NARROW_TALL = 190.0
 _HALF = (PAGE_WIDE - 12.0) / 2
@@ -43,13 +43,15 @@ def paper_html(
     marks_in: bool = False,
     all_stand: bool = False,
     old: tuple[str, str] = ("", ""),
+    unread: str = "",
 ) -> str:
     """Return the paper of an answer as an ``article``; every text in it is escaped.
 
     ``link`` is the job's own, ``date`` the day that it is printed, as a text; ``marks_in``: the marks of the services
-    are on the ground; ``all_stand``: every stake stands, so that the front tells where no check was read;
-    ``old``: what the front says of stakes that stand by old numbers, and what every other side does, in a line. Where
-    something has to be settled before anybody builds, the front says so and no number of a step stands on it.
+    are on the ground; ``all_stand``: every stake stands, so that the front tells where no check was read; ``unread``:
+    what it says then of a line of several pieces; ``old``: what the front says of stakes that stand by old numbers, and
+    what every other side does, in a line. Where something has to be settled before anybody builds, the front says so
+    and no number of a step stands on it.
 
     Raises ``ValueError`` when a figure can't be drawn.
     """
@@ -57,7 +59,7 @@ def paper_html(
     tables: list[Setting] = [] if stopped else settings(answer)
     nothing: list[Setting] = []
     told, in_short = old
-    marks = _Marks(marks_in, all_stand, told)
+    marks = _Marks(marks_in, all_stand, told, unread)
     front, rest = (_stopped(answer, date), nothing) if stopped else _front(answer, tables, date, marks)
     back, built = back_side(answer, link, date, stopped=stopped, old="" if stopped else in_short)
     forms = forms_sides(answer, date, in_short)
@@ -68,16 +70,17 @@ def paper_html(
 @dataclass(frozen=True)
 class _Marks:
     """What is on the ground already: the marks of the services, every stake; and what is said of those that stand by
-    old numbers."""
+    old numbers, and of a line's checks that nobody read."""
 
     services: bool
     stakes: bool
     old: str
+    unread: str = ""
 
 
 def _told(answer: Answer, there: _Marks) -> list[str]:
     """What stands under the tables: how far off the stakes are, what was read of the checks, their stations."""
-    unread = unread_told(answer) if there.stakes else ""
+    unread = (there.unread or unread_told(answer)) if there.stakes else ""
     told = (brief.stands_off(answer), unread, brief.reads_out(answer), brief.stations(answer).replace("*", ""))
     return [text for text in told if text]
 
@@ -88,17 +91,17 @@ def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> t
     ticket = ticket_text(answer)
     services = say("paper.ticket", ticket=ticket) if ticket else say("paper.services")
     count = sum(len(table.rows) for table in tables)
-    dense, turning = count > DENSE, count <= MANY
-    fixed = _FIXED + _top_tall(answer, dense, turning) + _firsts_tall(before, services, dense)
+    dense = count > DENSE
+    fixed = _FIXED + _firsts_tall(before, services, dense)
     fixed += tall((" ".join(table.how) for table in tables), 14.0, 18.0, PAGE_WIDE) + 30.0 * len(tables) + 34.0
-    fixed += tall([brief.foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
+    fixed += tall([_foot(answer)], 14.0, 18.0, PAGE_WIDE - 215.0) + 4.0
     fixed += sum(18.0 * (lines(one.what, 17.0, _CHECK) - 1) for one in found)
     fixed += tall(brief.ties(answer), 14.0, 18.0, PAGE_WIDE)
     told = _told(answer, there)
     old = [there.old] if there.old else []
     fixed += sum(tall([text], 14.0, 18.0, PAGE_WIDE) for text in told)
     fixed += max(0.0, tall(old, 14.0, 18.0, PAGE_WIDE, 7.0) - _LAST)  # nobody springs a board on stakes that move
-    fitted = sizes(tables, len(found) or 1, fixed)
+    turning, fitted = _fitted(answer, tables, len(found) or 1, fixed)
     shown, rest = split(tables, min(MOST_ROWS, fitted.rows))
     on = f'<p class="goes-on">{marked(say("paper.goes_on", page=3))}</p>' if rest else ""
     parts = [
@@ -112,12 +115,28 @@ def _front(answer: Answer, tables: list[Setting], date: str, there: _Marks) -> t
         *(f'<p class="goes-on">{marked(text)}</p>' for text in told),
         checks_html(found, brief.no_check(answer) if not found else ""),
         "" if old else f'<p class="last">{BOX}<span>{marked(brief.last(answer))}</span></p>',
-        foot_html(brief.foot(answer), say("paper.turn_over")),
+        foot_html(_foot(answer), say("paper.turn_over")),
     ]
     dense_class = "dense " if dense else ""
     fill = "fill " if not rest else ""
     classes = f"side front {dense_class}{fill}row-{fitted.row} big-{fitted.big} plan-{fitted.plan}"
     return f'<section class="{classes}" aria-label="{escape(say("paper.front"))}">{"".join(parts)}</section>', rest
+
+
+def _fitted(answer: Answer, tables: list[Setting], others: int, fixed: float) -> tuple[bool, Sizes]:
+    """Whether it stands beside the hand to which hand the curve turns, and the sizes of all: where that would send rows
+    to a further page, it doesn't."""
+    count = sum(len(table.rows) for table in tables)
+    fitted = sizes(tables, others, fixed + _top_tall(answer, count > DENSE, True))
+    if count <= MANY or fitted.rows >= count:
+        return True, fitted
+    return False, sizes(tables, others, fixed + _top_tall(answer, count > DENSE, False))
+
+
+def _foot(answer: Answer) -> str:
+    """The front's last line: which arc of a line it is of, how true the stakes have to be."""
+    arc = arc_of(answer)
+    return say("paper.foot_of_arc", arc=arc, told=brief.foot(answer)) if arc else brief.foot(answer)
 
 
 def _stopped(answer: Answer, date: str) -> str:
@@ -145,7 +164,7 @@ def _stopped(answer: Answer, date: str) -> str:
 
 def _top_tall(answer: Answer, dense: bool, turning: bool) -> float:
     """How high the head and the boxes of line and hand stand."""
-    title = brief.title(answer)
+    title = arc_title(answer)
     size = 30.0 if len(title) <= 34 else 23.0 if len(title) <= 52 else 18.0
     head = lines(title, size, PAGE_WIDE - 110.0) * size * 1.1 + 34.0
     measures = lines("    ".join(brief.measures(answer)), 16.0, PAGE_WIDE)

@@ -12,7 +12,7 @@ from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.stakes import StakeRow
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
-from bowstring.sheet.of_line import with_others
+from bowstring.sheet.of_line import arc_title, with_others
 from bowstring.words import say
 
 MOST_BUILT, LEAST_BUILT = 24, 19
@@ -43,7 +43,7 @@ def back_side(answer: Answer, link: str, date: str, *, stopped: bool, old: str =
     least = fixed + len(shown) * (ROWS[-3] if len(shown) <= _ROOMY else LEAST_BUILT)
     told = _within(own, PAGE_TALL - least)
     row = fitting(ROWS[2:], (PAGE_TALL - fixed - tall(told, 14.0, 17.0, _INSIDE, 4.0)) / max(len(shown), 1))
-    title = say("paper.built_title", title=brief.title(answer))
+    title = say("paper.built_title", title=arc_title(answer))
     day = f"<span>{escape(date)}</span>" if date else ""
     long = "short" if len(title) <= 40 else "longest"
     parts = [

@@ -11,7 +11,7 @@ from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
 from bowstring.sheet.facing import curve_hand
 from bowstring.sheet.markup import marked
-from bowstring.sheet.of_line import with_others
+from bowstring.sheet.of_line import arc_title, with_others
 from bowstring.words import say
 
 _LONG_HAND = 6
@@ -35,7 +35,7 @@ def head_html(
     measures, which arc of a line it is, the side and the day. ``stakes``: whether all measures of the stakes' own
     line stand under the drawing's radius, or their radius alone beside it; ``old``: see ``old_html``."""
     arc = "" if title else of_line_html(answer)
-    title = title or brief.title(answer)
+    title = title or arc_title(answer)
     long = next((name for most, name in ((34, "short"), (52, "long")) if len(title) <= most), "longest")
     drawing = brief.drawing(answer) if numbers else ""
     told_of = (brief.measures(answer) if stakes else [brief.stakes_radius(answer)]) if numbers else []

@@ -41,8 +41,9 @@ _SIGN_WIDE = (222.0, 92.0)
 ONE_SHEET = 2
 """Sides."""
 
-_MOST_SIGNED = 4
-"""Distances past the line's joins that are signed off: of more the Checks have the rest."""
+_SOME_SIGNED = 4
+"""So many of the distances past the line's joins are signed off where all of them would take a side more: each catches
+what no other does, and the Checks have the rest."""
 _SAFE, _SAFE_LINE = 13.0, 15.5
 _BOLD, _DIGITS = 0.9, 0.96
 """Of the room of a plain text what a bold one has, and one that is half numbers."""
@@ -57,11 +58,12 @@ def lined_sides(answer: Answer, date: str, old: str = "") -> str:
     part, sheet = answer["lined"], answer["lined_sheet"]
     if part is None or sheet is None or answer["stops"]:
         return ""
-    full = _Sheet(answer, part, sheet, _MOST_SIGNED, old)
-    if full.count > ONE_SHEET and answer["far_checks"]["rows"]:  # those stand under Checks, too: no side more for them
-        bare = _Sheet(answer, part, sheet, 0, old)
-        return (bare if bare.count < full.count else full).html(date)
-    return full.html(date)
+    count = len(answer["far_checks"]["rows"])
+    full = _Sheet(answer, part, sheet, count, old)
+    if full.count <= ONE_SHEET or not count:
+        return full.html(date)
+    some = [_Sheet(answer, part, sheet, most, old) for most in (_SOME_SIGNED, 0) if most < count]
+    return min([full, *some], key=lambda one: one.count).html(date)  # of as many sides the first, which has the most
 
 
 @dataclass(frozen=True)

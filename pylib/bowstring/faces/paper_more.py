@@ -10,8 +10,8 @@ from bowstring.faces.paper_head import of_line_html, old_html, old_tall
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, PER_PAGE, tall
 from bowstring.faces.paper_table import tables_html
 from bowstring.report.forms.answer import Answer
-from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
+from bowstring.sheet.of_line import arc_title
 from bowstring.sheet.setting import Setting, split
 from bowstring.words import say
 
@@ -59,7 +59,7 @@ def _some(answer: Answer, left: int) -> str:
 
 def _side(answer: Answer, inside: str, number: int, old: str) -> str:
     which = escape(say("paper.more", number=number))
-    title = marked(brief.title(answer))
+    title = marked(arc_title(answer))
     head = f'<div class="head"><h2 class="longest">{title}</h2><p class="which"><b>{which}</b></p>'
     head += f"{of_line_html(answer)}{old_html(old)}</div>"
     return f'<section class="side more row-25 big-17" aria-label="{which}">{head}{inside}</section>'

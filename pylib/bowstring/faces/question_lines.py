@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterator
 from itertools import groupby
 
@@ -10,7 +11,7 @@ from bowstring.faces.questions import ASKS, panel_of
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.faces.slab_lines import is_wall, slab_line, slope_line
 from bowstring.faces.wall_dig import clear_of_dig
-from bowstring.job.terms import OTHER, SIDES
+from bowstring.job.terms import OTHER, PIECES, SIDES
 from bowstring.units.sizes import FOUR_FEET
 from bowstring.words import say
 
@@ -171,7 +172,36 @@ def _way(typed: Typed) -> QuestionLine:
         pieces.append(say("numbers.way_more", count=len(names) - _TOLD))
     if any(name.startswith("room-") for name in typed):
         pieces.append(say("numbers.way_room"))
+    pieces += [say("numbers.way_kept", number=number, names=", ".join(told)) for number, told in _kept_ways(typed)]
     return _list(pieces, say("numbers.way_usual"))
+
+
+def _kept_ways(typed: Typed) -> Iterator[tuple[int, list[str]]]:
+    """What was entered for the other arcs of a line while they were staked, each with the number of its piece."""
+    rows = [
+        sorted(
+            {
+                int(row)
+                for name in typed
+                for head, _, rest in [name.partition("-")]
+                for row in [rest.partition("-")[0]]
+                if head == group and row.isdecimal()
+            }
+        )
+        for group in PIECES
+    ]
+    numbered = [(PIECES[0], row, number) for number, row in enumerate(rows[0], 1)]
+    numbered += [(PIECES[1], row, number) for number, row in enumerate(rows[1], len(rows[0]) + 2)]
+    for group, row, number in numbered:
+        more = typed.get(f"{group}-{row}-more", "")
+        if '"ground-' not in more:
+            continue
+        try:
+            kept = json.loads(more)
+        except ValueError:
+            continue  # another page's: nothing is told of what can't be read
+        if names := [str(kept[name]) for name in kept if name.startswith("ground-") and name.endswith("-name")]:
+            yield number, names
 
 
 def _fine(arcs: Arcs, typed: Typed) -> QuestionLine:

@@ -147,7 +147,7 @@ def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
     elif slope:
         other = "A" if high == "B" else "B"
         yield (
-            _at_end("slope_up", high, lined, slope=slope, other=other)
+            _at_end("slope_up", high, lined, ".along" if typed.get("grade-along") else "", slope=slope, other=other)
             if high
             else say("numbers.slope_no_end", slope=slope)
         )
@@ -162,11 +162,11 @@ def _unit(arcs: Arcs) -> str:
     return "ft" if arcs.shown.feet else "m"
 
 
-def _at_end(key: str, end: str, lined: bool, **values: str) -> str:
+def _at_end(key: str, end: str, lined: bool, along: str = "", **values: str) -> str:
     """What is said of A or B; of a line's own ends as its start and its end: A and B are its arc's there."""
     if lined:
         values.pop("other", None)
-        return say(f"numbers.{key}.line_{end}", **values)
+        return say(f"numbers.{key}.line_{end}{along}", **values)
     return say(f"numbers.{key}", end=end, **values)
 
 

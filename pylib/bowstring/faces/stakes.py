@@ -40,6 +40,9 @@ HUBS_CARD = "form_hubs"
 DIG_CARD = "form_dig"
 """The one before which every arc of a line has its hubs."""
 
+POUR_CARD = "form_pour"
+"""The last one, before the truck comes."""
+
 BESIDE = ("locate", "checks", "board")
 """Cards that are no step of the answer: there is nothing to have got else."""
 
@@ -52,12 +55,14 @@ def stakes_html(
     done_marks: Collection[str] = (),
     was: Before | None = None,
     bare: Sequence[int] = (),
+    unread: str = "",
 ) -> str:
     """Return one card, whole, with its buttons; the nearest there is where there is none of that number.
 
     ``done``: running numbers; ``done_marks``: the marks of forms' cards that are done, by old numbers, too; ``was``:
-    what is told of those; ``bare``: the line's arcs, from 1, whose hubs must be set first, the staked one last. Where
-    something stops the answer: that, and its way out.
+    what is told of those; ``bare``: the line's arcs, from 1, whose hubs must be set first, the staked one last;
+    ``unread``: what the last card says of a line's checks that nobody read. Where something stops the answer: that,
+    and its way out.
     """
     if answer["stops"]:
         return stop_html(answer)
@@ -75,6 +80,7 @@ def stakes_html(
         f'<p class="say">{marked(one["text"])}</p>',
         in_dig_html(answer, one, done),
         _bare(answer, bare),
+        f'<aside class="in-dig" role="note"><b>{marked(unread)}</b></aside>' if unread else "",
         _numbers(one, was.card),
         _right(one),
         _notes(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
@@ -21,6 +23,19 @@ def unread_told(answer: Answer) -> str:
         return ""
     far = any(row["verdict"] != "unread" for row in answer["far_checks"]["read"])
     return say("paper.no_stake_check_read" if far else "paper.no_check_read")
+
+
+def unread_along(answer: Answer, others: Collection[int]) -> str:
+    """Return what of a line of several pieces has no check read yet, empty where each has one; ``others``: those of its
+    arcs that aren't staked now, from 1."""
+    part = answer["lined"]
+    if part is None or len(part["pieces"]) < 2:
+        return ""
+    bare = {*others, *([part["at"]] if nothing_read(answer) else [])}
+    names = [piece["name"] for piece in part["pieces"] if piece["number"] in bare]
+    if answer["far_checks"]["rows"] and not answer["far_checks"]["read"]:
+        names.append(say("face_checks.whole_line"))
+    return say("face_checks.unread_along", names=", ".join(names)) if names else ""
 
 
 def card_text(answer: Answer, card: CardRow) -> str:

@@ -249,8 +249,9 @@ class GroundReadForm(TypedDict):
     level: Size
 
 
-# The tops: at A and at B, or a slope in percent and the end that is high; the cross slope and the edge that is low, or
-# a crown; the limits, and whether the sheet stops past them; the height of the instrument, and the ground as measured.
+# The tops: at A and at B, or a slope in percent, along the slab's middle or the drawn `line`, and the end that is high;
+# the cross slope and the edge that is low, or a crown; the limits, and whether the sheet stops past them; the height of
+# the instrument, and the ground as measured.
 GradeForm = TypedDict(
     "GradeForm",
     {
@@ -258,6 +259,7 @@ GradeForm = TypedDict(
         "to": Size,
         "slope": Size,
         "high": str,
+        "along": str,
         "cross": Size,
         "low": str,
         "crown": Size,

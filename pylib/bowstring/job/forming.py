@@ -9,7 +9,17 @@ from dataclasses import dataclass, field
 
 from bowstring.errors import bad
 from bowstring.job.reader import Reader
-from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, DEEPEST_SLAB, EDGE_ALONG, EDGES, POURED, SLAB_KEYS
+from bowstring.job.terms import (
+    APRON_ALONG,
+    BACKS,
+    BOARD_LEVELS,
+    DEEPEST_SLAB,
+    EDGE_ALONG,
+    EDGES,
+    POURED,
+    SLAB_KEYS,
+    SLOPE_ALONG,
+)
 from bowstring.units.slopes import STEEPEST
 
 KEYS = SLAB_KEYS
@@ -157,6 +167,7 @@ class GradeSaid:
     Attributes:
         start: the top at A on the outer edge, 0 where it isn't said: all others are told above it; end: at B.
         slope: along the center line, never negative; high: the end that is higher, never assumed.
+        on_line: it runs along the drawn line instead.
         cross: across the slab; low: the edge that is lower, of ``SIDES``; crown: how far the middle stands over both.
         most_running, most_cross: what the job allows; demanded: past them the sheet stops.
         instrument: the height of the instrument.
@@ -173,6 +184,7 @@ class GradeSaid:
     most_cross: float | None = None
     demanded: bool = False
     instrument: float | None = None
+    on_line: bool = False
     ground: tuple[GroundRead, ...] = ()
 
 
@@ -190,7 +202,10 @@ class Forming:
 def read_forming(reader: Reader) -> Forming:
     """Return what a job says of the slab; raises ``BadJob``."""
     edge, slab = reader.choice("edge", EDGES), _slab(reader)
-    return Forming(edge, slab, _board(reader), _joints(reader), _grade(reader, fills=slab.fills))
+    grade = _grade(reader, fills=slab.fills)
+    if slab.fills and grade.on_line:
+        raise bad("grade.along", "job.along_fill")
+    return Forming(edge, slab, _board(reader), _joints(reader), grade)
 
 
 def _slab(reader: Reader) -> SlabSaid:
@@ -338,7 +353,7 @@ def _joints(reader: Reader) -> JointsSaid:
 
 def _grade(reader: Reader, *, fills: bool) -> GradeSaid:
     keys = ("from", "to", "slope", "high", "cross", "low", "crown", "limit", "cross_limit", "stops", "instrument",
-            "ground")  # fmt: skip
+            "ground", "along")  # fmt: skip
     grade = reader.inside("grade", keys)
     if grade is None:
         return GradeSaid()
@@ -355,6 +370,7 @@ def _grade(reader: Reader, *, fills: bool) -> GradeSaid:
         most_cross=grade.slope("cross_limit", STEEPEST),
         demanded=bool(grade.flag("stops")),
         instrument=_level(grade, "instrument"),
+        on_line=grade.choice("along", SLOPE_ALONG) is not None,
         ground=tuple(_ground(grade, row, one, fills=fills) for row, one in enumerate(rows)),
     )
 

@@ -30,11 +30,16 @@ on a hand, for somebody who walks from A to B."""
 POURED = ("slab", "wall")
 """What is poured, where a job says it; unsaid it is a slab, but for one that is over ``DEEPEST_SLAB`` thick."""
 
+SLOPE_ALONG = ("line",)
+"""Along what the slope runs; along the middle of the slab where a job doesn't say."""
+
 APRON_ALONG = ("line", "outer")
 """Along what a job gives an apron: the drawing's line, or the outer form; along that, too, where it doesn't say."""
 
-BACKS = ("formed", "against")
 EDGE_ALONG = ("curve", "sides", "all")
+"""Along what a pad's thick edge runs: its curve alone, its sides, too, or all round."""
+
+BACKS = ("formed", "against")
 """What closes a pad behind its string, where a job says it: a form of its own (unsaid too), or what stands there."""
 
 DEEPEST_SLAB = 0.4

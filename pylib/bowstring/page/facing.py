@@ -162,11 +162,16 @@ def out_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None
 
 def standing_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:
     """Return what the bar says of what stands in the dig; where nothing is in the way no edge is made for it."""
-    if answered["stops"] or not any(name.startswith("ground-") and text.strip() for name, text in fields.items()):
+    if answered["stops"] or not any(_tells_ground(name, text) for name, text in fields.items()):
         return None
     from bowstring.faces.build import standing_state
 
     return standing_state(answered)
+
+
+def _tells_ground(name: str, text: str) -> bool:
+    """Tell whether a field says something that is in the way: of the staked arc, or kept of another arc of its line."""
+    return bool(text.strip()) and (name.startswith("ground-") or (name.endswith("-more") and '"ground-' in text))
 
 
 def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
@@ -224,6 +229,7 @@ def _build(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
 
 def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.faces.paper import paper_html
+    from bowstring.page.staking import unread_of
     from bowstring.page.ticks import ticked
 
     link, fields = last.whole_link(asked), asked["fields"]
@@ -231,7 +237,9 @@ def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     stand = {card["number"] for card in answered["cards"] if card["stake"]} <= set(done)
     day = str(fields.get("date", ""))
     old, edge = old_of(answered, fields, last), _edge_was(answered, fields, last)
-    return {"html": paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand, old=_told(old, edge))}
+    told, unread = _told(old, edge), unread_of(answered, fields) if stand else ""
+    made = paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand, old=told, unread=unread)
+    return {"html": made}
 
 
 def _edge_was(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> str:

@@ -233,14 +233,29 @@ def _done_along(own: str, before: str) -> str:
     )
 
 
-def bare_arcs(typed: Typed) -> list[int]:
-    """Return which of a line's other arcs, counted from 1 along its pieces, have no card of their hubs that is done."""
+def _others(typed: Typed) -> list[tuple[int, Row]]:
+    """The rows of a line's other arcs, each with its number from 1 along the pieces."""
     before, after = ([row for _number, row in rows_in(typed, group)] for group in GROUPS)
     others = [*enumerate(before, 1), *enumerate(after, len(before) + 2)]
+    return [(number, row) for number, row in others if STRAIGHT not in row]
+
+
+def bare_arcs(typed: Typed) -> list[int]:
+    """Return which of a line's other arcs, counted from 1 along its pieces, have no card of their hubs that is done."""
     return [
         number
-        for number, row in others
-        if STRAIGHT not in row and not any(text.startswith(HUBS) for text in kept_of(row).get("done", "").split())
+        for number, row in _others(typed)
+        if not any(text.startswith(HUBS) for text in kept_of(row).get("done", "").split())
+    ]
+
+
+def unread_arcs(typed: Typed) -> list[int]:
+    """Return which of a line's other arcs, counted from 1 along its pieces, have no check of their own that was
+    read."""
+    return [
+        number
+        for number, row in _others(typed)
+        if all(read["check"].startswith(LINE_END) for read in read_of(kept_of(row)))
     ]
 
 

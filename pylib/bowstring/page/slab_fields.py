@@ -9,7 +9,7 @@ import re
 from collections.abc import Callable, Collection, Mapping, Sequence
 
 from bowstring.errors import BadJob, bad
-from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, EDGE_ALONG, POURED, SLAB_KEYS
+from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, EDGE_ALONG, POURED, SLAB_KEYS, SLOPE_ALONG
 from bowstring.units.lengths import read_length
 
 Typed = Mapping[str, str]
@@ -52,6 +52,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("grade.from", "signed", "grade_from", ()),
     ("grade.to", "signed", "grade_to", ()),
     ("grade.slope", "slope", "grade_slope", ()),
+    ("grade.along", "choice", "grade_along", ("", *SLOPE_ALONG)),
     ("grade.high", "choice", "grade_high", ("A", "B", "")),
     ("grade.cross", "slope", "grade_cross", ()),
     ("grade.low", "choice", "grade_low", ("inside", "outside", "left", "right", "")),
@@ -71,6 +72,7 @@ _OF_AN_EDGE = {"slab-sides", "slab-edge_width", "slab-edge_depth"}
 """Without one of them nobody asks how far round a thick edge runs."""
 
 _ALONG, _APRON = "slab.apron.along", ("from", "to", "thickness")
+_SLOPE_ALONG, _SLOPED = "grade.along", {"grade-slope", "grade-to"}
 
 OF_NO_WALL = ("slab.edge_width", "slab.edge_depth", "slab.apron.", "slab.depths")
 """How the places begin of what a slab has and no wall: not shown of one."""
@@ -139,6 +141,8 @@ def _is_left(place: str, typed: Typed) -> bool:
         return True
     if place == "slab.edge_along" and not typed.keys() >= _OF_AN_EDGE:  # it had sides, or a thick edge
         return True
+    if place == _SLOPE_ALONG and ("slab-fills" in typed or not _SLOPED & typed.keys()):
+        return True  # it sloped; and one that fills its curve slopes along its string
     # Which line an apron would be along says no apron yet.
     return place == _ALONG and not any(f"slab-apron-{end}" in typed for end in _APRON)
 

@@ -56,6 +56,7 @@ def slope_html(page: Entries) -> str:
         [
             fill_button(LEVEL, say("form.grade_level")),
             page.plain(["grade.slope"]),
+            f'<div data-fills="no">{_choice(page, "grade.along", _plainly, asked=True)}</div>',
             _choice(page, "grade.high", _named(page)),
             page.fold("tops", page.plain(["grade.from", "grade.to"]) + _told_of(TOPS)),
             page.plain(["grade.cross"]),

@@ -7,8 +7,8 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.faces.passes import card_at, changed, count, first_open, marks, standing
-from bowstring.faces.stakes import DIG_CARD, HUBS_CARD, Before, stakes_html, steps_list_html
-from bowstring.faces.unread import card_text
+from bowstring.faces.stakes import DIG_CARD, HUBS_CARD, POUR_CARD, Before, stakes_html, steps_list_html
+from bowstring.faces.unread import card_text, unread_along
 from bowstring.page.beside import done_of, marks_of
 from bowstring.page.stood import moved_marks
 from bowstring.page.talk import Asked
@@ -45,7 +45,9 @@ def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str
     anew = _anew(answered, asked["fields"], card)
     was = _before(answered, asked, card, done_marks, link)
     bare = _bare(answered, asked["fields"], card, done)
-    made |= {"html": stakes_html(answered, card, done, anew, done_marks, was, bare), "say": _spoken(answered, card)}
+    unread = unread_of(answered, asked["fields"]) if card_at(answered, card)["kind"] == POUR_CARD else ""
+    html = stakes_html(answered, card, done, anew, done_marks, was, bare, unread)
+    made |= {"html": html, "say": _spoken(answered, card)}
     made |= _suspected(answered, card)
     if not answered["stops"]:
         made["fixed"] = _kept(answered, asked["fields"], card, done, link)
@@ -62,6 +64,13 @@ def _bare(answered: Answer, fields: Mapping[str, str], card: int, done: Collecti
     part = answered["lined"]
     own = [part["at"]] if part and _hubs_card(answered, card) not in done else []
     return [*bare_arcs(fields), *own]
+
+
+def unread_of(answered: Answer, fields: Mapping[str, str]) -> str:
+    """Return what of a line of several pieces has no check read yet, empty where each has one, and for an arc alone."""
+    from bowstring.page.pieces import unread_arcs
+
+    return unread_along(answered, unread_arcs(fields)) if answered["lined"] is not None else ""
 
 
 def _hubs_card(answered: Answer, dig: int) -> int:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bowstring.job.line import ArcSaid
 from bowstring.job.terms import OTHER
 from bowstring.layout.layout import Layout
 from bowstring.words import say
@@ -13,8 +14,15 @@ def hand_told(layout: Layout) -> str:
     if side is None:
         return say("hand.unknown")
     if layout.job.start == "one-end":
-        return say("hand.walking", turn=say(f"hand.{OTHER[side]}"), hand=say(f"hand.{side}"))
+        key = "hand.walking_arc" if _after_arc(layout) else "hand.walking"
+        return say(key, turn=say(f"hand.{OTHER[side]}"), hand=say(f"hand.{side}"))
     return say("hand.standing", hand=say(f"hand.{side}"), turn=say(f"hand.{OTHER[side]}"))
+
+
+def _after_arc(layout: Layout) -> bool:
+    """Whether the piece of a line before the staked arc is an arc: nobody walks along a straight toward it."""
+    line = layout.job.line
+    return line is not None and line.at > 0 and isinstance(line.pieces[line.at - 1], ArcSaid)
 
 
 def curve_hand(layout: Layout) -> str:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import csv
 import io
 
+from bowstring.drawings.coordinates import unit_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.named import named_through
 from bowstring.words import say
@@ -20,11 +21,11 @@ HAZARDS = ("=", "+", "-", "@", "\t", "\r", "\n", "\N{FULLWIDTH EQUALS SIGN}", "\
 
 
 def stakes_csv(answer: Answer) -> str:
-    """Return an answer's stakes as CSV: where each belongs in metres, how far it may be off, and what is read there.
+    """Return an answer's stakes as CSV: where each belongs, how far it may be off, and what is read there.
 
-    Figures are metres with six decimals, told in the head; readings are texts in the job's unit. The first stake's row
-    of readings is empty: the ends are found, not set out. Each row says whether it may be built from; where it may not,
-    the first line says why.
+    Figures are feet or metres, as the job's unit is, with six decimals: the head says which; readings are texts. The
+    first stake's row of readings is empty: the ends are found, not set out. Each row says whether it may be built from;
+    where it may not, the first line says why.
 
     >>> from bowstring import answer
     >>> table = stakes_csv(answer({"bowstring": 1, "unit": "m", "arc": {"chord": 40, "sagitta": 10}, "levels": 1}))
@@ -32,7 +33,7 @@ def stakes_csv(answer: Answer) -> str:
     ['stake', 'A', 'M', 'B']
     """
     widest = max((len(table["head"]) - 1 for table in answer["tables"]), default=0)
-    axes = answer["site"]["axes"]
+    axes, (_unit, size) = answer["site"]["axes"], unit_of(answer["unit"])
     readings = {row[0]: (table["head"][1:], row[1:]) for table in answer["tables"] for row in table["rows"]}
     out = io.StringIO()
     writer = csv.writer(out)
@@ -46,7 +47,7 @@ def stakes_csv(answer: Answer) -> str:
         station = [stake["station_shown"]] if "station_shown" in stake else []
         numbers = (stake["along"], stake["x"], stake["y"], stake["sigma_across"], stake["sigma_along"])
         drawing = stake["drawing"] if axes else []
-        figures = [f"{value:.6f}" for value in (*numbers, *drawing)]
+        figures = [f"{value / size:.6f}" for value in (*numbers, *drawing)]
         writer.writerow(
             [_harmless(named_through(answer, stake["name"])), *figures, *station, status, *map(_harmless, told)]
         )
@@ -55,12 +56,12 @@ def stakes_csv(answer: Answer) -> str:
 
 def _head(answer: Answer, widest: int) -> list[str]:
     """What stands over the columns; ``widest``: readings that a stake has at most."""
-    axes = answer["site"]["axes"]
+    axes, (unit, _size) = answer["site"]["axes"], unit_of(answer["unit"])
     drawn = [say(f"table.drawing_{place}_{axes}") for place in ("first", "second")] if axes else []
     hand = say(f"hand.{answer['side']}") if answer["side"] else say("hand.curve")
-    head = [say("csv.stake"), say("csv.along"), say("csv.x"), say("csv.y", hand=hand)]
-    head += [say("csv.across"), say("csv.along_off")]
-    head += [say("csv.metres", name=name) for name in drawn]
+    head = [say("csv.stake"), say("csv.along", unit=unit), say("csv.x", unit=unit), say("csv.y", hand=hand, unit=unit)]
+    head += [say("csv.across", unit=unit), say("csv.along_off", unit=unit)]
+    head += [say("csv.beside", name=name, unit=unit) for name in drawn]
     head += [say("station.head")] if any("station_shown" in stake for stake in answer["stakes"]) else []
     return [*head, say("csv.status"), *(say("csv.reading", number=number + 1) for number in range(widest))]
 

@@ -35,6 +35,12 @@ def hand_of(answer: Answer, at: Places, start: str, end: str, foot: str, mark: s
     return say("paper.left" if left != (answer["side"] == "right") else "paper.right")
 
 
+def off_tangent(answer: Answer, at: Places, step: StepRow) -> str:
+    """Return the hand to which a step squares its stake off a tangent, for who faces as the marks run along it."""
+    names, past = step["names"], step["kind"] == "tangent_offset_past"
+    return hand_of(answer, at, names["start"], names["other"], names["start"], str(step["stake"]), back=past)
+
+
 ACROSS = ("stake_crossed", "cross", "polar", "sight", "sight_ahead", "sight_back")
 """Steps whose stake is on a hand of the line from their first mark to their second."""
 

@@ -23,7 +23,14 @@ class First:
 
 def firsts(answer: Answer) -> list[First]:
     """Return the steps of an answer that set no stake: the ends, what proves them, the string, pegs, the center."""
-    return [First(step["number"], _short(answer, step)) for step in answer["steps"] if step["stake"] is None]
+    first = next((step["number"] for step in answer["steps"] if step["stake"] is not None), 0)
+    return [First(step["number"], _in_turn(answer, step, first)) for step in answer["steps"] if step["stake"] is None]
+
+
+def _in_turn(answer: Answer, step: StepRow, first: int) -> str:
+    """The step in short; of one that comes after stakes, after which: their table stands under it on the sheet."""
+    told, number = _short(answer, step), step["number"]
+    return say("paper.first_after", before=number - 1, told=told) if 0 < first < number else told
 
 
 STRINGS = ("string", "string_up", "string_taped", "ends_taped", "string_middle")

@@ -14,7 +14,7 @@ from itertools import groupby
 from bowstring.job.linkfinder import base36
 from bowstring.report.forms.answer import Answer
 from bowstring.sheet import brief
-from bowstring.sheet.facing import curve_hand, hand_in, places
+from bowstring.sheet.facing import away_hand, curve_hand, hand_in, places
 from bowstring.sheet.firsts import firsts
 from bowstring.sheet.markup import NUMBER
 from bowstring.sheet.of_line import of_line, others_told
@@ -137,7 +137,13 @@ def _where(answer: Answer) -> Iterator[str]:
         key = "messages.ends_off" if answer["offset"] else "messages.ends"
         first, second = (ends[end] or say("messages.no_landmark") for end in ("A", "B"))
         yield say(key, first=first, second=second)
-    yield say("messages.hand", hand=curve_hand(answer)) if answer["side"] else say("messages.hand_open")
+    yield (
+        say("messages.hand", hand=curve_hand(answer), turn=away_hand(answer))
+        if answer["side"]
+        else say("messages.hand_open")
+    )
+    if answer["lined"] is not None and answer["lined"]["concrete_at_arc"]:
+        yield answer["lined"]["concrete_at_arc"]
     drawing, wall = brief.drawing(answer, on_it=bool(brief.wall(answer))), brief.wall(answer)
     if drawing and not answer["stops"]:
         yield say("messages.sentence", told=drawing)

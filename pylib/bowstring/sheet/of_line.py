@@ -5,6 +5,7 @@ from __future__ import annotations
 from bowstring.report.alone import untitled
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_lined import LinedPiece
+from bowstring.sheet.facing import away_hand
 from bowstring.words import say
 
 
@@ -14,6 +15,20 @@ def title_of(answer: Answer) -> str:
     if part is None or len(part["pieces"]) < 2:
         return answer["title"] or untitled(answer)
     return answer["title"] or say("sheet.untitled_line", count=len(part["pieces"]))
+
+
+def arc_of(answer: Answer) -> str:
+    """Return what the staked arc of a line is called, empty for an arc alone."""
+    part = answer["lined"]
+    if part is None or len(part["pieces"]) < 2:
+        return ""
+    return next((piece["name"] for piece in part["pieces"] if piece["staked"]), "")
+
+
+def arc_title(answer: Answer) -> str:
+    """Return the title of an arc's own sheet: the job's, and which arc of its line it is; all have that title else."""
+    arc = arc_of(answer)
+    return say("paper.title_of_arc", title=title_of(answer), arc=arc) if arc else title_of(answer)
 
 
 def of_line(answer: Answer) -> str:
@@ -39,8 +54,9 @@ def others_told(answer: Answer) -> str:
 
 
 def with_others(answer: Answer) -> str:
-    """Return the same with the hand that the concrete is on and the arcs that have sheets of their own, for paper;
-    empty for an arc alone."""
+    """Return the same with the hand to which the arc turns, the one that the concrete is on, and the arcs that have
+    sheets of their own, for paper; empty for an arc alone."""
     told, own, part = of_line(answer), others_told(answer), answer["lined"]
     concrete = part["concrete_at_arc"] if part else ""
-    return " ".join(one for one in (told, concrete, own) if one) if told else ""
+    turns = say("lined.it_turns", turn=away_hand(answer)) if answer["side"] else ""
+    return " ".join(one for one in (told, turns, concrete, own) if one) if told else ""

@@ -9,7 +9,7 @@ from itertools import groupby
 from bowstring.methods.catalogue import BY_NAME
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
-from bowstring.sheet.facing import Places, curve_hand, hand_in, places
+from bowstring.sheet.facing import Places, curve_hand, hand_in, off_tangent, places
 from bowstring.words import is_said, say
 
 CROSSED = ("stake", "crossed")
@@ -112,8 +112,17 @@ def _how(answer: Answer, steps: list[StepRow], hands: dict[int, str | None], sam
         seen.add(kind)
         key, hand = f"paper.how.{kind}", hands[step["number"]]
         values = {**step["names"], "hand": hand if same and hand else say("paper.each_hand")}
-        values["strings"] = strings_of(answer, [one for one in steps if _way(one["kind"]) == kind])
+        alike = [one for one in steps if _way(one["kind"]) == kind]
+        values["strings"] = _off_tangents(answer, alike) if kind == "tangent_offset" else strings_of(answer, alike)
         yield say(key, **values) if is_said(key) else step["text"]
+
+
+def _off_tangents(answer: Answer, steps: Sequence[StepRow]) -> str:
+    """The tangents by which steps set their stakes, each with the hand to which they are squared off it."""
+    at, found = places(answer), dict[tuple[str, str], None]()
+    for step in steps:
+        found[strings_of(answer, [step]), off_tangent(answer, at, step)] = None
+    return say("paper.and").join(say("paper.off_string", string=string, hand=hand) for string, hand in found)
 
 
 def strings_of(answer: Answer, steps: Sequence[StepRow]) -> str:

@@ -186,7 +186,7 @@ LINES = [
     ({}, "hand", "open", "Not answered"),
     ({"side": "left"}, "hand", "said", "LEFT from A facing B, turns RIGHT"),
     ({"start": "one-end", "side": "left"}, "hand", "open", "Not answered"),
-    ({"start": "one-end", "turn": "left"}, "hand", "said", "Turns LEFT, walking in; RIGHT from A"),
+    ({"start": "one-end", "turn": "left"}, "hand", "said", "Turns LEFT; the arc is RIGHT of A-B"),
     ({}, "line", "open", "Not answered"),
     ({"drawn_to": "unsure"}, "line", "wrong", "Not sure: ask before staking"),
     ({"drawn_to": "face"}, "line", "said", "Face, pins (taken) on it"),

@@ -197,3 +197,12 @@ def test_wherever_the_curves_hand_is_said_the_turn_stands_beside_it(side: str, s
     paper = " ".join(unescape(re.sub(r"<[^>]+>", " ", paper_html(told))).split())
     assert f"{hand} {say('paper.turns', turn=turn)}" in paper
     assert say("paper.safe_hand", hand=hand, turn=turn) in paper
+
+
+def test_a_lines_arc_after_an_arc_has_no_straight_to_walk_along() -> None:
+    line = [{"straight": "14 ft"}, *({"arc": {"radius": "30 ft", "central_angle": "40"}, "turn": turn}
+                                     for turn in ("right", "left"))]  # fmt: skip
+    job = {"bowstring": 1, "line": line, "drawn_to": "face", "edge": "left", "width": "5 ft", "start": "one-end"}
+    assert answer_to({**job, "at": 2})["hand"] == say("hand.walking", turn="right", hand="left")
+    after = answer_to({**job, "at": 3})["hand"]
+    assert after == say("hand.walking_arc", turn="left", hand="right") and "straight" not in after

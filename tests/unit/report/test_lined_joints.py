@@ -160,3 +160,15 @@ def test_six_over_four_is_no_panel_too_short() -> None:
     assert not any("over 1.5" in line for line in told["lines"])
     walk["line"][2] = straight("7 ft 11 in")  # an inch less, and they are too short
     assert any("1.52 to 1, over 1.5" in line for line in page(walk)["lines"])
+
+
+def test_a_line_with_stations_has_them_at_its_joints() -> None:
+    """20 ft in 4, R 31 ft by 70 degrees in 7, R 24 ft by 40 degrees in 4, 8.5 ft in 2, all from 10+00."""
+    (made,) = page({**CREEK, "station": "10+00"})["tables"]
+    lengths = [5.0] * 4 + [31 * radians(10)] * 7 + [24 * radians(10)] * 4 + [4.25] * 2
+    assert made["heads"][1] == "station"
+    for number, row in enumerate(made["rows"], 1):
+        whole, _, after = row[1].partition("+")
+        assert int(whole) * 100 + float(after) == pytest.approx(1000 + sum(lengths[:number]), abs=0.0051)
+    (bare,) = page(CREEK)["tables"]
+    assert [row[:1] + row[2:] for row in made["rows"]] == bare["rows"]

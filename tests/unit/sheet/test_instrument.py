@@ -74,11 +74,12 @@ def test_the_drawing_s_own_coordinates_are_used_in_either_order(side: str, axes:
 def test_the_table_for_people_reads_back(name: str) -> None:
     answer = answer_to(DEMO if name == "the example" else FREE[name])  # type: ignore[arg-type]
     head, *rows = csv.reader(io.StringIO(stakes_csv(answer)))  # type: ignore[arg-type]
-    y = f"square off it, {answer['side']} (m)"
-    assert head[1:4] == ["along the arc from A (m)", "along the string A to B (m)", y]
+    unit = "ft" if answer["unit"] in ("ft", "ft-in") else "m"
+    y = f"square off it, {answer['side']} ({unit})"
+    assert head[1:4] == [f"along the arc from A ({unit})", f"along the string A to B ({unit})", y]
     for stake, row in zip(answer["stakes"], rows, strict=True):
         assert row[0] == stake["name"]
-        figures = [float(cell) for cell in row[1:4]]
+        figures = [float(cell) * METRES[unit] for cell in row[1:4]]
         assert figures == pytest.approx([stake["along"], stake["x"], stake["y"]], abs=NEAR)
 
 

@@ -61,8 +61,8 @@ def test_the_file_of_values_has_every_stake_and_every_reading(method: str) -> No
     assert [row[0] for row in rows[1:]] == [stake["name"] for stake in found["stakes"]]  # type: ignore[attr-defined]
     assert {len(row) for row in rows[1:]} <= set(range(6, len(rows[0]) + 1))
     for row, stake in zip(rows[1:], found["stakes"], strict=True):  # type: ignore[call-overload]
-        assert math.isclose(float(row[2]), stake["x"], abs_tol=5e-7)
-        assert math.isclose(float(row[3]), stake["y"], abs_tol=5e-7)
+        assert math.isclose(float(row[2]) * 0.3048, stake["x"], abs_tol=5e-7)
+        assert math.isclose(float(row[3]) * 0.3048, stake["y"], abs_tol=5e-7)
     cells = {row[0]: " ".join(row[6:]) for row in rows[1:]}
     for step in found["steps"]:  # type: ignore[attr-defined]
         if step["stake"] and method != "produced":

@@ -20,7 +20,7 @@ CORNER: dict[str, Any] = {
     "centre": "reachable",
 }
 CONTROL = {"marks": [{"name": "P1", "x": "100 ft", "y": "50 ft"}, {"name": "P2", "x": "122.8 ft", "y": "80.4 ft"}]}
-STRING = re.compile(r"[Ss]tring (\w+) to (\w+)|and (\w+) to (\w+), tight")
+STRING = re.compile(r"[Ss]tring (\w+) to (\w+)|and (\w+) to (\w+)(?: \(off \w+\))?, tight")
 
 
 @pytest.mark.parametrize("job", [ENDS, CORNER], ids=["ends", "corner"])
@@ -43,7 +43,7 @@ def test_the_strings_on_paper_are_the_cards(job: dict[str, Any], method: str) ->
 def test_tangent_offsets_from_a_corner_name_the_two_tangents() -> None:
     answer: Any = answer_to({**CORNER, "method": "tangent"}, whole=True)
     how = [text for table in settings(answer) for text in table.how]
-    assert how == ["String A to P and B to P, tight. Mark along it. There square off toward the chord."]
+    assert how == ["String A to P (off RIGHT) and B to P (off LEFT), tight. Mark along, facing as you mark."]
     assert any(one.text == "No string A to B is needed." for one in firsts(answer))
 
 

@@ -1,6 +1,7 @@
 """How high the forms stand along a line: its middle climbs evenly, across it falls to one hand or is crowned.
 
-At every join both edges stand as their piece of the middle has climbed by then, the fall across taken off; in between
+The slope runs along the slab's middle, or along the drawn line where a job says so: what climbs evenly is that.
+At every join both edges stand as their piece of it has climbed by then, the fall across taken off; in between
 each edge climbs evenly along its own length. Where no kink is, that is the plane sum: what the middle has climbed at a
 station, less the fall times the distance from it. At a kink the two edges of a piece are longer and shorter by their
 miters, and the corners are as high as the middle's own: no form has a step.
@@ -8,7 +9,7 @@ miters, and the corners are as high as the middle's own: no form has a step.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from itertools import accumulate
 
@@ -34,6 +35,7 @@ class LineGrade:
         slab: between its edges.
         start: the top of the left edge where the line begins, metres.
         running: rise over run along the middle of the slab, positive where the line's end is higher.
+        on_line: it runs along the drawn line instead, wherever that lies in the slab.
         cross: rise over run across, positive where the left edge is higher.
         crown: how far the middle stands over both edges' straight line, metres.
     """
@@ -43,21 +45,26 @@ class LineGrade:
     running: float
     cross: float
     crown: float = 0.0
+    on_line: bool = False
 
     @classmethod
-    def between(cls, slab: LineSlab, start: float, end: float, cross: float, crown: float = 0.0) -> LineGrade:
+    def between(
+        cls, slab: LineSlab, start: float, end: float, cross: float, crown: float = 0.0, *, on_line: bool = False
+    ) -> LineGrade:
         """Return the grade whose left edge meets two tops, metres, at its ends: the running slope follows."""
-        return cls(slab, start, (end - start) / sum(middle_of(slab)), cross, crown)
+        flat = cls(slab, start, 0.0, cross, crown, on_line)
+        return replace(flat, running=(end - start) / sum(flat.paces))
 
     @cached_property
-    def middle(self) -> tuple[float, ...]:
-        """Metres along the middle of each piece."""
-        return middle_of(self.slab)
+    def paces(self) -> tuple[float, ...]:
+        """Of each piece the length over which it climbs by the running slope, metres: along the slab's middle, or
+        along the drawn line."""
+        return tuple(piece.length for piece in self.slab.line.pieces) if self.on_line else middle_of(self.slab)
 
     @cached_property
     def climbed(self) -> tuple[float, ...]:
-        """By how much the middle has climbed at the start, at each join and at the end, metres."""
-        return tuple(self.running * length for length in accumulate(self.middle, initial=0.0))
+        """By how much it has climbed at the start, at each join and at the end, metres."""
+        return tuple(self.running * length for length in accumulate(self.paces, initial=0.0))
 
     def edge(self, hand: Hand) -> Edge:
         """Return an edge of the slab."""
@@ -65,7 +72,7 @@ class LineGrade:
 
     def top_at(self, number: int, share: float, hand: Hand) -> float:
         """Return the top of a form at a share of a piece's edge, its miters included, metres; ``number``: from 0."""
-        here = self.climbed[number] + self.running * self.middle[number] * share
+        here = self.climbed[number] + self.running * self.paces[number] * share
         return self.start + here - (0.0 if hand == "left" else self.cross * self.slab.width)
 
     def top(self, station: float, left: float) -> float:
@@ -110,7 +117,7 @@ class LineGrade:
         >>> round(LineGrade(walk, 0.0, 0.02, 0.015).slope(0, "right"), 5)
         0.02088
         """
-        return self.running * self.middle[number] / self.edge(hand).lengths[number]
+        return self.running * self.paces[number] / self.edge(hand).lengths[number]
 
     @property
     def steepest(self) -> tuple[int, Hand]:
@@ -118,17 +125,17 @@ class LineGrade:
         return max(self._edges(), key=lambda one: round(abs(self.slope(*one)), 12))
 
     def most_running(self, limit: float) -> float:
-        """Return the most that the middle may run for every edge to keep a limit."""
-        shares = (self.edge(hand).lengths[number] / self.middle[number] for number, hand in self._edges())
+        """Return the most that it may run for every edge to keep a limit."""
+        shares = (self.edge(hand).lengths[number] / self.paces[number] for number, hand in self._edges())
         return limit * min(shares)
 
     def _edges(self) -> list[tuple[int, Hand]]:
-        return [(number, hand) for number in range(len(self.middle)) for hand in HANDS]
+        return [(number, hand) for number in range(len(self.paces)) for hand in HANDS]
 
     @property
     def twisted(self) -> float:
         """The steepest slope from edge to edge, as a size: past the fall across where a kink twists the slab."""
-        return max(self._twisted(number) for number in range(len(self.middle)))
+        return max(self._twisted(number) for number in range(len(self.paces)))
 
     def _twisted(self, number: int) -> float:
         """The same of one piece: it changes evenly, so it is the most where the first of both edges begins or ends."""

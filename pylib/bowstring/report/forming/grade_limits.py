@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from bowstring.forming.band import CENTER, INNER, OUTER
@@ -29,8 +29,8 @@ class Judged:
     Attributes:
         slopes: the running slope along each line where it is steepest, as sizes; steepest: the edge with the larger.
         limit, across_limit: what is allowed; across: the steepest slope across.
-        hold: the most that the center line may run, rounded down to 0.01 %; ``None`` where both tops decide it, or no
-            slope would keep the limit.
+        hold: the most that the center line, or the drawn line, may run, rounded down to 0.01 %; ``None`` where both
+            tops decide it, or no slope would keep the limit; on_line: the slope runs along the drawn line.
         by_tops: both tops decide the slope.
         ramp: whether the edges would keep a ramp's limit, where they don't keep the walk's.
     """
@@ -43,6 +43,7 @@ class Judged:
     hold: float | None
     by_tops: bool
     ramp: bool
+    on_line: bool = False
 
     @property
     def worst(self) -> float:
@@ -86,17 +87,18 @@ def judge(plan: Plan, settled: Settled) -> Judged:
         hold=None if settled.by_tops else _hold(grade, limit),
         by_tops=settled.by_tops,
         ramp=over and limit < RAMP and not is_over(slopes[steepest], RAMP),
+        on_line=grade.along != CENTER,
     )
 
 
 def _hold(grade: Grade, limit: float) -> float | None:
-    """Return the most that the center line may run, rounded down to 0.01 %, and proved on both edges."""
+    """Return the most that it may run, rounded down to 0.01 %, and proved on both edges."""
     slope = round(down(grade.most_running(limit)), 4)
     for held in (slope, round(slope - 1e-4, 4)):
         if held < 0:
             return None
         running = -held if grade.running < 0 else held
-        tried = Grade(grade.band, grade.start, running, grade.cross, grade.crown)
+        tried = replace(grade, running=running)
         if not any(is_over(tried.steepest(across), limit) for across in (OUTER, INNER)):
             return held
     return None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from bowstring.forming.band import CENTER, Band
+from bowstring.forming.band import CENTER, INNER, OUTER, Band
 from bowstring.forming.grades import Grade
 from bowstring.job.forming import GradeSaid
 from bowstring.report.forming.plan import LIES, USUAL_CROSS, Plan, of_curve
@@ -37,7 +37,7 @@ class Settled:
 
     @property
     def high(self) -> str | None:
-        """The end that is higher along the center line."""
+        """The end that is higher along the line that it runs by."""
         return None if not self.grade.running else "B" if self.grade.running > 0 else "A"
 
 
@@ -54,6 +54,12 @@ class Clashing:
     what: Clash
     by_tops: Grade | None = None
     by_slope: Grade | None = None
+
+
+def line_in(plan: Plan) -> float:
+    """Return where in the band the line lies along which the slope runs, a share of its width from the outer edge."""
+    drawn = {"outside": OUTER, "inside": INNER}.get(plan.edge or "", CENTER)
+    return drawn if plan.said.grade.on_line else CENTER
 
 
 def band_of(plan: Plan) -> Band | None:
@@ -87,7 +93,7 @@ def settle(plan: Plan) -> Settled | Clashing | Wait:
         return "no_inner"
     start, cross = said.start or 0.0, cross_of(said, low)
     if said.end is None:
-        return _settled(said, _by_slope(said, band, start, cross, said.high), by_tops=False)
+        return _settled(said, _by_slope(plan, band, start, cross, said.high), by_tops=False)
     return _by_tops(plan, band, start, cross)
 
 
@@ -118,25 +124,26 @@ def cross_of(said: GradeSaid, low: str | None) -> float:
     return -size if low == "outside" else size
 
 
-def _by_slope(said: GradeSaid, band: Band, start: float, cross: float, high: str | None) -> Grade:
+def _by_slope(plan: Plan, band: Band, start: float, cross: float, high: str | None) -> Grade:
+    said = plan.said.grade
     slope = said.slope or 0.0
-    return Grade(band, start, -slope if high == "A" else slope, cross, said.crown or 0.0)
+    return Grade(band, start, -slope if high == "A" else slope, cross, said.crown or 0.0, line_in(plan))
 
 
 def _by_tops(plan: Plan, band: Band, start: float, cross: float) -> Settled | Clashing:
     """Settle the tops that both ends must meet: a slope that is said beside them must bring B to its top, too."""
     said = plan.said.grade
     assert said.end is not None
-    grade = Grade.between(band, start, said.end, cross, said.crown or 0.0)
+    grade = Grade.between(band, start, said.end, cross, said.crown or 0.0, line_in(plan))
     if abs(grade.running) > STEEPEST_OF_ALL:
         return Clashing("steep", grade)
     agreed = min(LIP, plan.layout.job.tape.mark)
     upward = "A" if grade.running < 0 else "B"
     if said.slope is not None:
-        by_slope = _by_slope(said, band, start, cross, said.high or upward)
+        by_slope = _by_slope(plan, band, start, cross, said.high or upward)
         if abs(by_slope.top(1.0, 0.0) - said.end) > agreed:
             return Clashing("top", grade, by_slope)
-    climbed = abs(grade.running) * band.length(CENTER)
+    climbed = abs(grade.running) * band.length(grade.along)
     if said.high and said.high != upward and climbed > agreed:
         return Clashing("high", grade)
     return _settled(said, grade, by_tops=True)

@@ -32,7 +32,13 @@ def ways_of(plan: Plan, settled: Settled, judged: Judged) -> list[GradeWay]:
     ways: list[GradeWay] = []
     if judged.runs_over:
         if judged.hold is not None:
-            ways.append(_way("hold", {"grade-slope": typed(judged.hold)}, slope=percent(judged.hold)))
+            ways.append(
+                _way(
+                    "hold.line" if judged.on_line else "hold",
+                    {"grade-slope": typed(judged.hold)},
+                    slope=percent(judged.hold),
+                )
+            )
         if judged.ramp:
             ways.append(_way("ramp", {"grade-limit": typed(RAMP)}))
     if judged.falls_over:
@@ -54,7 +60,8 @@ def _across_ways(plan: Plan, settled: Settled, judged: Judged) -> Iterator[Grade
 def stop_of(plan: Plan, clash: Clashing) -> GradeStop:
     """Return the stop of two things that don't agree."""
     values = _values(plan, clash)
-    texts = [say(f"grades.clash_{clash.what}_{part}", **values) for part in ("head", "text", "why")]
+    text = "text.line" if clash.what == "steep" and plan.said.grade.on_line and plan.edge != "centre" else "text"
+    texts = [say(f"grades.clash_{clash.what}_{part}", **values) for part in ("head", text, "why")]
     return {"head": texts[0], "text": texts[1], "why": texts[2]}
 
 

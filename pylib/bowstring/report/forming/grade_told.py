@@ -111,7 +111,7 @@ def over_why(judged: Judged) -> Iterator[str]:
     if judged.steepest == "inside" and judged.slopes["center"] < judged.worst:
         yield say("grades.less_length", slope=percent(judged.slopes["center"]))
     if judged.hold is not None:
-        yield say("grades.hold_or_ask", slope=percent(judged.hold))
+        yield say("grades.hold_or_ask.line" if judged.on_line else "grades.hold_or_ask", slope=percent(judged.hold))
     else:
         yield say("grades.change_tops" if judged.by_tops else "grades.no_slope_holds")
     if judged.limit == USUAL_LIMIT:
@@ -158,7 +158,11 @@ def _along(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:
     """Return how each line runs, and why the inner edge is steeper."""
     grade = settled.grade
     if settled.by_tops:
-        yield say("grades.slope_follows", slope=percent(grade.running))
+        yield say(
+            "grades.slope_follows.line" if judged.on_line else "grades.slope_follows", slope=percent(grade.running)
+        )
+    elif judged.on_line and grade.running:
+        yield say("grades.on_line", slope=percent(grade.running))
     if grade.running:
         texts = {line: percent(slope) for line, slope in judged.slopes.items()}
         key = "grades.along_taper" if grade.band.widens else "grades.along"

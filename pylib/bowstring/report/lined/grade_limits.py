@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bowstring.forming.line.pieces import Hand
 from bowstring.forming.line.tops import LineGrade
@@ -19,7 +19,8 @@ class LineJudged:
     Attributes:
         piece, hand: the edge that runs the steepest, the piece from 0; worst: its slope, as a size; limit: what it may.
         across, across_limit: the steepest slope across, and what it may be.
-        hold: the most that the middle may run, rounded down to 0.01 %; ``None`` where both tops decide it.
+        hold: the most that the middle, or the drawn line, may run, rounded down to 0.01 %; ``None`` where both tops
+            decide it.
         ramp: whether the edges would keep a ramp's limit, where they don't keep the walk's.
     """
 
@@ -66,10 +67,10 @@ def judge(plan: LinePlan, settled: LineSettled) -> LineJudged:
 
 
 def _hold(grade: LineGrade, limit: float) -> float | None:
-    """Return the most that the middle may run, rounded down to 0.01 %, and proved on the edge that runs steepest."""
+    """Return the most that it may run, rounded down to 0.01 %, and proved on the edge that runs steepest."""
     slope = round(down(grade.most_running(limit)), 4)
     for held in (slope, round(slope - 1e-4, 4)):
-        tried = LineGrade(grade.slab, grade.start, held, grade.cross, grade.crown)
+        tried = replace(grade, running=held)
         if held >= 0 and not is_over(tried.slope(*tried.steepest), limit):
             return held
     return None

@@ -90,13 +90,13 @@ def _cross(said: GradeSaid) -> float:
 
 def _by_slope(said: GradeSaid, slab: LineSlab, start: float, cross: float, high: str | None) -> LineGrade:
     slope = said.slope or 0.0
-    return LineGrade(slab, start, -slope if high == "A" else slope, cross, said.crown or 0.0)
+    return LineGrade(slab, start, -slope if high == "A" else slope, cross, said.crown or 0.0, on_line=said.on_line)
 
 
 def _by_tops(plan: LinePlan, slab: LineSlab, tops: tuple[float, float], cross: float) -> LineSettled | LineClash:
     """Settle the tops that the left edge must meet at both ends: a slope that is said beside them must, too."""
     said, (start, end) = plan.said.grade, tops
-    grade = LineGrade.between(slab, start, end, cross, said.crown or 0.0)
+    grade = LineGrade.between(slab, start, end, cross, said.crown or 0.0, on_line=said.on_line)
     if abs(grade.running) > STEEPEST_OF_ALL:
         return LineClash("steep", grade)
     agreed = min(LIP, plan.plan.layout.job.tape.mark)

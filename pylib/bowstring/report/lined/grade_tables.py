@@ -130,6 +130,6 @@ def _slopes(plan: LinePlan, grade: LineGrade) -> LinedTable:
     heads = [say("lined.head_piece"), say("lined.head_left"), say("lined.head_right")]
     rows = [
         [name_of(plan, number + 1), *(percent(grade.slope(number, hand)) for hand in HANDS)]
-        for number in range(len(grade.middle))
+        for number in range(len(grade.paces))
     ]
     return {"key": "slopes", "title": say("lined.slopes"), "heads": heads, "rows": rows}

@@ -31,7 +31,7 @@ def two_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> tuple
     if judged.runs == "over":
         middle = percent(settled.grade.running)
         return say("lined.short_over", piece=piece, slope=slope), say(
-            f"lined.more_over_{judged.hand}", limit=limit, middle=middle
+            f"lined.more_over_{judged.hand}{_by_line(settled)}", limit=limit, middle=middle
         )
     if judged.falls == "over":
         return say(f"grades.short_{kind}_over", slope=across), say("grades.more_across_over", limit=across_limit)
@@ -89,14 +89,27 @@ def over_text(plan: LinePlan, judged: LineJudged) -> str:
     return say("grades.across_too_steep", slope=slope, limit=limit)
 
 
+def _by_line(settled: LineSettled) -> str:
+    """The end of a sentence's key where the slope runs along the drawn line, and that isn't the middle."""
+    return ".line" if settled.grade.on_line and settled.grade.slab.left != settled.grade.slab.right else ""
+
+
+def along_of(settled: LineSettled) -> str:
+    """Return along what the top runs: its ``middle``, or the edge that the drawn line is; empty where it is level."""
+    grade = settled.grade
+    if not grade.running:
+        return ""
+    return ("left" if grade.slab.right else "right") if _by_line(settled) else "middle"
+
+
 def over_why(settled: LineSettled, judged: LineJudged) -> Iterator[str]:
     """Return why an edge is too steep, and what keeps the limit."""
     if judged.runs != "over":
         return
     if is_over(judged.worst, abs(settled.grade.running)):
-        yield say("lined.less_length", slope=percent(settled.grade.running))
+        yield say(f"lined.less_length{_by_line(settled)}", slope=percent(settled.grade.running))
     if judged.hold is not None:
-        yield say("lined.hold", slope=percent(judged.hold))
+        yield say(f"lined.hold{_by_line(settled)}", slope=percent(judged.hold))
     else:
         yield say("lined.change_tops")
     if judged.limit == USUAL_LIMIT:
@@ -129,12 +142,13 @@ def paper_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> lis
     """Return what the form sheet says of the tops: above what they are, and what is judged."""
     kinked = any(not join.tangent for join in settled.grade.slab.line.joins)
     corners = [say("lined.at_corners")] if kinked else []
+    along = [say(f"lined.slope_{line}", slope=percent(settled.grade.running)) for line in [along_of(settled)] if line]
     if is_wall(plan.plan):
-        return [*_from_where(plan), *corners, *_under(plan, settled)]
+        return [*_from_where(plan), *along, *corners, *_under(plan, settled)]
     told = _judged(plan, settled, judged)
     if judged.worst and judged.runs == "ok":
         next(told, "")  # what is signed off has the steepest slope, and its limit
-    return [*_from_where(plan), *corners, *told]
+    return [*_from_where(plan), *along, *corners, *told]
 
 
 def _judged(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator[str]:
@@ -197,7 +211,8 @@ def _shape(settled: LineSettled) -> Iterator[str]:
     """Return how the slab runs and falls between the tops."""
     grade = settled.grade
     if grade.running:
-        yield say("lined.middle_by_tops" if settled.by_tops else "lined.middle", slope=percent(grade.running))
+        key = "by_tops" if settled.by_tops else "slope"
+        yield say(f"lined.{key}_{along_of(settled)}", slope=percent(grade.running))
     if settled.low:
         yield say(f"lined.no_banking_{settled.low}")
     if any(not join.tangent for join in grade.slab.line.joins):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bowstring.forming.line.tops import HANDS
 from bowstring.report.forming.heights import height, size_of
 from bowstring.report.forming.slopes import percent
 from bowstring.report.lined.grade_said import ENDS, LineClash
@@ -18,8 +19,9 @@ def clash_texts(plan: LinePlan, clash: LineClash) -> tuple[str, str, str]:
         return _high(plan)
     assert clash.by_tops is not None
     slope = percent(clash.by_tops.running)
+    by_line = ".line" if plan.said.grade.on_line and plan.edge in HANDS else ""
     if clash.what == "steep":
-        text = f"{say('lined.clash_steep', slope=slope)} {say('grades.clash_steep_why')}"
+        text = f"{say(f'lined.clash_steep{by_line}', slope=slope)} {say('grades.clash_steep_why')}"
         return say("grades.clash_steep_short", tops_slope=slope), say("grades.clash_steep_more"), text
     assert clash.by_slope is not None
     by_slope, by_tops = (grade.climbed[-1] for grade in (clash.by_slope, clash.by_tops))

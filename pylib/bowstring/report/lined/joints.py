@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import degrees, floor
 
 from bowstring.forming.joints import LEAST_CORNER, NARROW, NEAR_RATIO, is_past
+from bowstring.forming.line.panels import Mark
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.apron import joints_in_short, joints_told, missed
 from bowstring.report.forming.joints import deep_told, depth_of, isolation_told, most_told, open_told
@@ -122,7 +123,7 @@ def _worst(jointing: LineJointing) -> int:
 
 
 def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
-    """Every joint's places along both forms, and the line's end."""
+    """Every joint's places along both forms, its station where the line has them, and the line's end."""
     rows = []
     marks, tape = jointing.chosen.marks, plan.tape
     ends = [(end.joint, say(key)) for end, key in zip(ends_along(plan), ("deep.begins", "deep.ends"), strict=False)]
@@ -136,9 +137,17 @@ def _table(plan: LinePlan, jointing: LineJointing) -> LinedTable:
             there = say("lined.begins", piece=name_of(plan, mark.piece + 2))
         there = "; ".join(filter(None, [there, apron.get(number, "")]))
         places = [tape.show_running(along) for along in mark.front]
-        rows.append(["" if last else f"{number}", *places, there])
-    heads = [say("joints.joint"), say("lined.left_form"), say("lined.right_form"), say("lined.there")]
+        station = [plan.along(_along(plan, mark))] if plan.stationed else []
+        rows.append(["" if last else f"{number}", *station, *places, there])
+    stations = [say("station.head")] if plan.stationed else []
+    heads = [say("joints.joint"), *stations, say("lined.left_form"), say("lined.right_form"), say("lined.there")]
     return {"key": "joints", "title": say("joints.table"), "heads": heads, "rows": rows}
+
+
+def _along(plan: LinePlan, mark: Mark) -> float:
+    """How far along the drawn line a panel ends, metres."""
+    first, last = plan.line.stations[mark.piece : mark.piece + 2]
+    return first + (last - first) * (1.0 if mark.share is None else mark.share)
 
 
 def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:

@@ -18,6 +18,7 @@ from bowstring.report.forming.pass_build import MOST_SPLICES, overrun_of
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
 from bowstring.report.forming.pouring import conclusion_of
 from bowstring.report.forming.quantities import form_step, inch_tape, mark_up, up_to
+from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.cards import CardRow
 from bowstring.report.lined.board_cuts import LineCut, cut
 from bowstring.report.lined.board_list import LineBoards
@@ -25,7 +26,7 @@ from bowstring.report.lined.boards import made_of
 from bowstring.report.lined.deepness import along_line
 from bowstring.report.lined.grade_limits import judge
 from bowstring.report.lined.grade_said import LineClash, LineSettled, settle
-from bowstring.report.lined.grade_told import level_drops_of
+from bowstring.report.lined.grade_told import along_of, level_drops_of
 from bowstring.report.lined.grades import told_of
 from bowstring.report.lined.jointing import jointing_of
 from bowstring.report.lined.pass_set_out import DRAWN
@@ -135,6 +136,8 @@ def tops_card(plan: LinePlan) -> CardRow:
 
 def _tops_notes(plan: LinePlan, settled: LineSettled) -> Iterator[str]:
     said, grade = plan.said.grade, settled.grade
+    if along := along_of(settled):
+        yield say(f"forming.note.slope_{along}", slope=percent(grade.running))
     if not grade.climbed[-1]:
         yield say("lined.end_level")
     if grade.crown:

@@ -31,6 +31,7 @@ MESSAGES = {
     "grades.way_keep_crown": "Keep the camber",
     "grades.way_keep_cross": "Keep the crossfall",
     "grades.slope_follows": "The slope follows from both tops: {slope} on the centreline.",
+    "grades.on_line": "Your slope of {slope} is along the drawing's line, not the centreline.",
     "grades.along": "The centreline runs {center}, the outer edge {outside}, the inner edge {inside}.",
     "grades.along_taper": (
         "The centreline runs {center}, the outer edge up to {outside}, the inner edge up to {inside}."

@@ -95,7 +95,6 @@ MESSAGES = {
         "C, the centre: from the string's midpoint, {m0}, square off {m1} towards the curve ({hand}). C to "
         "{start} and C to {end} must each read {m2}."
     ),
-    "paper.how.tangent_offset": "String {strings}, tight. Mark along it. There square off towards the chord.",
     "paper.how.sight_back": (
         "Instrument over {start}, sighted back on {end}. Transit, turn the deflection {hand}. Tape the gap onto "
         "that line."

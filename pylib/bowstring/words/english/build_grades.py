@@ -76,6 +76,7 @@ MESSAGES = {
     "grades.too_steep_outside_job": "The outer edge runs {slope}. This job allows {limit} at most.",
     "grades.less_length": "{slope} is on the centerline; the inner edge climbs as high in less length.",
     "grades.hold_or_ask": "Hold the centerline to {slope}, or ask.",
+    "grades.hold_or_ask.line": "Hold the drawing's line to {slope}, or ask.",
     "grades.change_tops": "The tops at A and B call for it: change one of them, or ask.",
     "grades.no_slope_holds": "The taper and the cross slope alone are past it: change one of them, or ask.",
     "grades.past_it_a_ramp": "Past {limit} it is a ramp, with a ramp's rules.",
@@ -106,11 +107,13 @@ MESSAGES = {
     "grades.clash_crown_more": "both are given: which holds?",
     "grades.clash_steep_head": "Tops too far apart",
     "grades.clash_steep_text": "By the tops at A and B the centerline would run {tops_slope}.",
+    "grades.clash_steep_text.line": "By the tops at A and B the drawing's line would run {tops_slope}.",
     "grades.clash_steep_why": "Nobody forms that by hand. Are both tops measured from the same benchmark?",
     "grades.clash_steep_short": "The tops call for {tops_slope}",
     "grades.clash_steep_more": "are both from the same benchmark?",
     # what a button does
     "grades.way_hold": "Hold {slope} on the centerline",
+    "grades.way_hold.line": "Hold {slope} on the drawing's line",
     "grades.way_ramp": "It's a ramp, built as one",
     "grades.way_hold_across": "Hold {slope} across",
     "grades.way_hold_crown": "Hold a crown of {height}",
@@ -147,6 +150,8 @@ MESSAGES = {
     "grades.from_A": "Datum: outer form's top at A, {level}.",
     "grades.from_start": "Datum: left form's top at the start, {level}.",
     "grades.slope_follows": "The slope follows from both tops: {slope} on the centerline.",
+    "grades.slope_follows.line": "The slope follows from both tops: {slope} on the drawing's line.",
+    "grades.on_line": "Your slope of {slope} is along the drawing's line, not the centerline.",
     "grades.along": "The centerline runs {center}, the outer edge {outside}, the inner edge {inside}.",
     "grades.along_taper": (
         "The centerline runs {center}, the outer edge up to {outside}, the inner edge up to {inside}."

@@ -67,6 +67,7 @@ MESSAGES = {
     "entry.of_line.joints.every": "longest panel, either edge",
     "entry.grade.from": "outer form's top at A",
     "entry.grade.to": "outer form's top at B",
+    "entry.grade.along": "the slope runs along",
     "entry.of_line.grade.from": "top of the LEFT form at the start",
     "entry.of_line.grade.to": "top of the LEFT form at the end",
     "entry.grade.crown": "crown",

@@ -133,5 +133,7 @@ MESSAGES = {
     "face_checks.line_told_on": (
         "No step measured these. Tape between points of the line itself, not the stakes off it, before you dig."
     ),
+    "face_checks.unread_along": "No check read yet: {names}.",
+    "face_checks.whole_line": "the whole line",
     "face_checks.line_sees": "catches {piece}'s end off by {miss} or more",
 }

@@ -79,14 +79,15 @@ MESSAGES = {
     "paper.first.have_straight_short": "Find {start}, where the straight ends. S where it begins, {m0} back.",
     "paper.first.have_arc": (
         "{start} and D: ends of piece {piece}. From {start} on the line to D {m0}, square off {m1} {bend_hand}, facing D: S. "
-        "{start} to S must read {m2}."
+        "{start} to S must read {m2}, D to S {m3}."
     ),
     "paper.first.have_arc_past": (
         "{start} and D: ends of piece {piece}. From D past {start} by {m0}, square off {m1} {bend_hand}, facing D: S. "
-        "{start} to S must read {m2}."
+        "{start} to S must read {m2}, D to S {m3}."
     ),
     "paper.first.have_arc_square": (
-        "{start} and D: ends of piece {piece}. At {start} square off {m0} from the line to D, {bend_hand}, facing D: S."
+        "{start} and D: ends of piece {piece}. At {start} square off {m0} from the line to D, {bend_hand}, facing D: S. "
+        "D to S must read {m1}."
     ),
     "paper.first.from_straight": (
         "Past {start}, in line with S, {m0}: F. At F square off {m1} {turn}, facing away from S: {end} (PT). {start} to {end} must "
@@ -190,7 +191,7 @@ MESSAGES = {
     "paper.how.ordinate_mid": "Mark along the string from its midpoint. There square off {hand}, facing B from A.",
     "paper.how.parallel": "Mark along the parallel string. There square off as the row says.",
     "paper.and": " and ",
-    "paper.how.tangent_offset": "String {strings}, tight. Mark along it. There square off toward the chord.",
+    "paper.how.tangent_offset": "String {strings}, tight. Mark along, facing as you mark.",
     "paper.how.cross": "Cross both tapes, {hand}, facing {end} from {start}.",
     "paper.how.polar": "Instrument over {start}, sighted on {end}. Turn {hand}, then tape.",
     "paper.how.sight": (
@@ -206,6 +207,7 @@ MESSAGES = {
     "paper.how.swing": "Hook on C. Swing {hand}, facing the last stake, until both tapes read as the row says.",
     "paper.how.produce": "Carry the line on and mark it. Hold zero at the last stake, swing {hand}, facing the mark.",
     "paper.each_hand": "as the row says",
+    "paper.off_string": "{string} (off {hand})",
     "paper.head_hand": "{head}, {hand}",
     "paper.cross_both": "cross {shown}",
     "paper.cross_two": "cross {first}, {second}",
@@ -283,6 +285,9 @@ MESSAGES = {
     # the terminal
     "paper.all": "Add --all for every part: how accurate, all methods, squaring, blunders, positions.",
     "paper.first_title": "First",
+    "paper.foot_of_arc": "{arc}. {told}",
+    "paper.title_of_arc": "{title}: {arc}",
+    "paper.first_after": "After {before}: {told}",
     "paper.stakes_title": "Stakes, in order",
     "paper.cautions_title": "Cautions",
 }

@@ -62,8 +62,10 @@ MESSAGES = {
     "numbers.lies_small.right": "on my right, walking start to end",
     # the slope's line
     "numbers.slope_up": "{slope}% down, {end} to {other}",
-    "numbers.slope_up.line_A": "{slope}% fall, start to end",
-    "numbers.slope_up.line_B": "{slope}% climb, start to end",
+    "numbers.slope_up.line_A": "{slope}% fall along its middle, start to end",
+    "numbers.slope_up.line_B": "{slope}% climb along its middle, start to end",
+    "numbers.slope_up.line_A.along": "{slope}% fall along the drawing's line, start to end",
+    "numbers.slope_up.line_B.along": "{slope}% climb along the drawing's line, start to end",
     "numbers.slope_level": "level from A to B",
     "numbers.slope_level.line": "level from start to end",
     "numbers.slope_no_slope.line_A": "high at the start, slope not given",

@@ -5,6 +5,9 @@ MESSAGES = {
     "hand.walking": (
         "Walking along the straight toward the arc: it turns {turn}. At A, facing B, the curve is on your {hand}."
     ),
+    "hand.walking_arc": (
+        "Walking along the line into this arc: it turns {turn}. At A, facing B, the curve is on your {hand}."
+    ),
     "hand.unknown": "On which side of A-B the curve belongs isn't given. Ask before building.",
     # in place of a hand that isn't known
     "hand.curve": "curve's side",

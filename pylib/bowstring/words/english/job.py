@@ -51,6 +51,8 @@ MESSAGES = {
     "job.thick_slab.remedy": "Give it with its unit, such as 4 in or 100 mm.",
     "job.wall_fills.wrong": "A slab that fills its curve is no wall.",
     "job.wall_fills.remedy": "Say that a slab is poured, or give its width.",
+    "job.along_fill.wrong": "A slab that fills its curve slopes along its string.",
+    "job.along_fill.remedy": "Leave out what the slope runs along.",
     "job.wall_edge_width.wrong": "A wall has no thick edges.",
     "job.wall_edge_width.remedy": "Leave the thick edges blank, or say that a slab is poured.",
     "job.width_depth.wrong": "A width and a depth are needed together.",

@@ -59,4 +59,7 @@ MESSAGES = {
     "forming.note.splices_right_more": "Right splices, from the start: {places}; {count} more under Build",
     "forming.note.at_kinks": "At a kink a board ends: butt the next one there.",
     "forming.note.elevation_line": "At the start the left top is at {level}.",
+    "forming.note.slope_middle": "It runs {slope} along the middle.",
+    "forming.note.slope_left": "It runs {slope} along the drawing's line, the left edge.",
+    "forming.note.slope_right": "It runs {slope} along the drawing's line, the right edge.",
 }

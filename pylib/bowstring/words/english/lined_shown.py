@@ -8,6 +8,7 @@ MESSAGES = {
     "lined.draw_right": "right edge",
     "lined.staked": "Piece {at} of {count}, an arc: A is where piece {before} ends.",
     "lined.staked_first": "Piece {at} of {count}, an arc: A is where the line starts.",
+    "lined.it_turns": "It turns {turn}.",
     "lined.own_sheets": "Sheets of their own: {arcs}.",
     "lined.stake_other": "Stake arc {number}",
     "lined.other_arcs": "The other arcs of this line",

@@ -10,7 +10,7 @@ MESSAGES = {
     "messages.ends": "A: {first}. B: {second}.",
     "messages.ends_off": "A is off {first}. B is off {second}.",
     "messages.no_landmark": "as marked",
-    "messages.hand": "At A, facing B: curve {hand}.",
+    "messages.hand": "At A, facing B: curve on your {hand}, turns {turn}.",
     "messages.hand_open": "At A, facing B: on which hand is the curve? ASK.",
     "messages.services": "Utilities located? Call 811 (US) first.",
     "messages.sentence": "{told}.",

@@ -116,8 +116,11 @@ MESSAGES = {
     "form.joints_panels": "Or how many panels",
     # its top
     "form.grade_slope": "Slope, A to B",
-    "form.grade_slope.help": "Along its middle, in percent or as 1:50. 0 is level.",
+    "form.grade_slope.help": "In percent or as 1:50, no minus. 0 is level.",
     "form.grade_slope.of_line": "Slope, start to end",
+    "form.grade_along": "The slope runs along",
+    "form.grade_along.none": "The middle",
+    "form.grade_along.line": "The line on the drawing",
     "form.grade_high": "Which end is high?",
     "form.grade_high.short": "The high end",
     "form.grade_high.A": "A",

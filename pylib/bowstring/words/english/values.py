@@ -2,12 +2,12 @@
 
 MESSAGES = {
     "csv.stake": "stake",
-    "csv.along": "along the arc from A (m)",
-    "csv.x": "along the string A to B (m)",
-    "csv.y": "square off it, {hand} (m)",
-    "csv.across": "standard deviation across (m)",
-    "csv.along_off": "standard deviation along (m)",
-    "csv.metres": "{name} (m)",
+    "csv.along": "along the arc from A ({unit})",
+    "csv.x": "along the string A to B ({unit})",
+    "csv.y": "square off it, {hand} ({unit})",
+    "csv.across": "standard deviation across ({unit})",
+    "csv.along_off": "standard deviation along ({unit})",
+    "csv.beside": "{name} ({unit})",
     "csv.stopped": "DON'T BUILD FROM THIS TABLE YET. {why}",
     "csv.status": "status",
     "csv.status_stop": "don't build",

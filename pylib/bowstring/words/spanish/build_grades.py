@@ -82,6 +82,7 @@ MESSAGES = {
     "grades.too_steep_outside_job": "El borde exterior lleva {slope}. Este trabajo permite {limit} cuando mucho.",
     "grades.less_length": "{slope} es en el eje central; el borde interior sube lo mismo en menos largo.",
     "grades.hold_or_ask": "Deje el eje central en {slope}, o pregunte.",
+    "grades.hold_or_ask.line": "Deje la línea del ~plano~ en {slope}, o pregunte.",
     "grades.change_tops": "Así lo piden las alturas en A y en B: cambie una, o pregunte.",
     "grades.no_slope_holds": "El cambio de ancho y la ~pendiente~ a lo ancho ya se pasan: cambie uno, o pregunte.",
     "grades.past_it_a_ramp": "Arriba de {limit} es una rampa, con las reglas de una rampa.",
@@ -114,11 +115,13 @@ MESSAGES = {
     "grades.clash_crown_more": "se dieron los dos: ¿cuál manda?",
     "grades.clash_steep_head": "Alturas muy separadas",
     "grades.clash_steep_text": "Por las alturas en A y B el eje central llevaría {tops_slope}.",
+    "grades.clash_steep_text.line": "Por las alturas en A y B la línea del ~plano~ llevaría {tops_slope}.",
     "grades.clash_steep_why": "Nadie forma eso a mano. ¿Están medidas las dos desde el mismo banco de nivel?",
     "grades.clash_steep_short": "Las alturas piden {tops_slope}",
     "grades.clash_steep_more": "¿son del mismo banco de nivel?",
     # what a button does
     "grades.way_hold": "Dejar {slope} en el eje central",
+    "grades.way_hold.line": "Dejar {slope} en la línea del ~plano~",
     "grades.way_ramp": "Es rampa, y así se hace",
     "grades.way_hold_across": "Dejar {slope} a lo ancho",
     "grades.way_hold_crown": "Dejar un bombeo de {height}",
@@ -155,6 +158,8 @@ MESSAGES = {
     "grades.from_A": "Referencia: canto de la ~forma~ exterior en A, {level}.",
     "grades.from_start": "Referencia: canto de la ~forma~ izquierda en el inicio, {level}.",
     "grades.slope_follows": "La ~pendiente~ sale de las dos alturas: {slope} en el eje central.",
+    "grades.slope_follows.line": "La ~pendiente~ sale de las dos alturas: {slope} en la línea del ~plano~.",
+    "grades.on_line": "La ~pendiente~ de {slope} va por la línea del ~plano~, no por el eje central.",
     "grades.along": "El eje central lleva {center}, el borde exterior {outside}, el interior {inside}.",
     "grades.along_taper": (
         "El eje central lleva {center}, el borde exterior hasta {outside}, el interior hasta {inside}."

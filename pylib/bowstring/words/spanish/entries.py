@@ -69,6 +69,7 @@ MESSAGES = {
     "entry.of_line.joints.every": "panel más largo, en cualquiera de los bordes",
     "entry.grade.from": "canto de la ~forma~ exterior en A",
     "entry.grade.to": "canto de la ~forma~ exterior en B",
+    "entry.grade.along": "la ~pendiente~ va por",
     "entry.of_line.grade.from": "canto de la ~forma~ IZQUIERDA en el inicio",
     "entry.of_line.grade.to": "canto de la ~forma~ IZQUIERDA en el final",
     "entry.grade.crown": "bombeo",

@@ -146,5 +146,7 @@ MESSAGES = {
         "Ningún paso midió esto. Mídalo entre puntos de la línea misma, no entre las ~estacas~ fuera de ella, antes de "
         "excavar."
     ),
+    "face_checks.unread_along": "Sin leer ninguna ~revisión~: {names}.",
+    "face_checks.whole_line": "toda la línea",
     "face_checks.line_sees": "avisa si {piece} termina desviado {miss} o más",
 }

@@ -85,15 +85,15 @@ MESSAGES = {
     "paper.first.have_arc": (
         "{start} y D: extremos del tramo {piece}. De {start} hacia D {m0}; ahí ~a escuadra~ {m1} "
         "({bend_hand}), mirando a D: "
-        "S. {start} a S debe dar {m2}."
+        "S. {start} a S debe dar {m2}, D a S {m3}."
     ),
     "paper.first.have_arc_past": (
         "{start} y D: extremos del tramo {piece}. De D, {m0} más allá de {start}; ahí ~a escuadra~ {m1} ({bend_hand}), "
-        "mirando a D: S. {start} a S debe dar {m2}."
+        "mirando a D: S. {start} a S debe dar {m2}, D a S {m3}."
     ),
     "paper.first.have_arc_square": (
-        "{start} y D: extremos del tramo {piece}. En {start} {m0} ~a escuadra~ de la línea a D ({bend_hand}), mirando "
-        "a D: S."
+        "{start} y D: extremos del tramo {piece}. En {start} {m0} ~a escuadra~ de la línea a D ({bend_hand}), "
+        "mirando a D: S. D a S debe dar {m1}."
     ),
     "paper.first.from_straight": (
         "Más allá de {start}, en línea con S, {m0}: F. En F, de espaldas a S, mida ~a escuadra~ {m1} ({turn}): {end} "
@@ -229,7 +229,7 @@ MESSAGES = {
     "paper.how.parallel": "Marque a lo largo del ~hilo~ paralelo. Ahí mida ~a escuadra~ como dice la fila.",
     "paper.and": " y ",
     "paper.how.tangent_offset": (
-        "Tienda ~hilo~ {strings}, bien tirante. Marque a lo largo. Ahí mida ~a escuadra~ hacia la ~cuerda del arco~."
+        "Tienda ~hilo~ {strings}, bien tirante. Marque a lo largo, mirando hacia donde marca."
     ),
     "paper.how.cross": "Cruce las dos ~cintas~: {hand}, mirando a {end} desde {start}.",
     "paper.how.polar": "Instrumento sobre {start}, apuntando a {end}. Gire: {hand}. Luego mida con ~cinta~.",
@@ -253,6 +253,7 @@ MESSAGES = {
         "Prolongue la línea y márquela. Ponga el cero en la ~estaca~ anterior y gire: {hand}, mirando a la marca."
     ),
     "paper.each_hand": "como dice la fila",
+    "paper.off_string": "{string} (~a escuadra~ a la {hand})",
     "paper.head_hand": "{head}, {hand}",
     "paper.cross_both": "cruce {shown}",
     "paper.cross_two": "cruce {first}, {second}",
@@ -348,6 +349,9 @@ MESSAGES = {
         "Agregue --all para verlo todo: precisión, todos los métodos, cómo sacar escuadra, equivocaciones, posiciones."
     ),
     "paper.first_title": "Primero",
+    "paper.foot_of_arc": "{arc}. {told}",
+    "paper.title_of_arc": "{title}: {arc}",
+    "paper.first_after": "Después del {before}: {told}",
     "paper.stakes_title": "~Estacas~, en orden",
     "paper.cautions_title": "Precauciones",
 }

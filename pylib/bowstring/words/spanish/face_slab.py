@@ -66,8 +66,10 @@ MESSAGES = {
     "numbers.lies_small.right": "a mi derecha, caminando del inicio al final",
     # the slope's line
     "numbers.slope_up": "baja {slope}%, de {end} a {other}",
-    "numbers.slope_up.line_A": "baja {slope}%, del inicio al final",
-    "numbers.slope_up.line_B": "sube {slope}%, del inicio al final",
+    "numbers.slope_up.line_A": "baja {slope}% por el medio, del inicio al final",
+    "numbers.slope_up.line_B": "sube {slope}% por el medio, del inicio al final",
+    "numbers.slope_up.line_A.along": "baja {slope}% por la línea del ~plano~, del inicio al final",
+    "numbers.slope_up.line_B.along": "sube {slope}% por la línea del ~plano~, del inicio al final",
     "numbers.slope_level": "~a nivel~ de A a B",
     "numbers.slope_level.line": "~a nivel~ del inicio al final",
     "numbers.slope_no_slope.line_A": "inicio alto, falta la ~pendiente~",

@@ -9,6 +9,10 @@ MESSAGES = {
     "hand.walking": (
         "Caminando por la recta hacia el ~arco~: dobla a la {turn}. En A, mirando a B, la curva le queda a la {hand}."
     ),
+    "hand.walking_arc": (
+        "Caminando por la línea hacia este ~arco~: da vuelta a la {turn}. En A, mirando a B, la curva le queda a la "
+        "{hand}."
+    ),
     "hand.unknown": "Falta decir de qué lado de A-B va la curva. Pregunte antes de construir.",
     # in place of a hand that isn't known
     "hand.curve": "mano de la curva",

@@ -55,6 +55,8 @@ MESSAGES = {
     "job.thick_slab.remedy": "Delo con su unidad, como 4 in o 100 mm.",
     "job.wall_fills.wrong": "Una losa que llena su curva no es muro.",
     "job.wall_fills.remedy": "Diga que es losa, o dé el ancho.",
+    "job.along_fill.wrong": "Una losa que llena su curva baja por su ~hilo~.",
+    "job.along_fill.remedy": "No diga por dónde va la ~pendiente~.",
     "job.wall_edge_width.wrong": "Un muro no lleva bordes gruesos.",
     "job.wall_edge_width.remedy": "Deje en blanco los bordes gruesos, o diga que es losa.",
     "job.width_depth.wrong": "El ancho y la profundidad van juntos.",

@@ -59,4 +59,7 @@ MESSAGES = {
     "forming.note.splices_right_more": "Empalmes, derecha, desde el inicio: {places}; {count} más en Obra",
     "forming.note.at_kinks": "En un quiebre termina la ~tabla~: ahí junte la siguiente a tope.",
     "forming.note.elevation_line": "En el inicio la izquierda va a {level}.",
+    "forming.note.slope_middle": "Lleva {slope} por el medio.",
+    "forming.note.slope_left": "Lleva {slope} por la línea del ~plano~, el borde izquierdo.",
+    "forming.note.slope_right": "Lleva {slope} por la línea del ~plano~, el borde derecho.",
 }

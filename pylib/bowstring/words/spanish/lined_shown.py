@@ -8,6 +8,7 @@ MESSAGES = {
     "lined.draw_right": "borde derecho",
     "lined.staked": "Tramo {at} de {count}, un ~arco~: A está donde termina el tramo {before}.",
     "lined.staked_first": "Tramo {at} de {count}, un ~arco~: A está donde empieza la línea.",
+    "lined.it_turns": "Dobla a la {turn}.",
     "lined.own_sheets": "Tienen su propia hoja: {arcs}.",
     "lined.stake_other": "Trazar ~arco~ {number}",
     "lined.other_arcs": "Los otros ~arcos~ de esta línea",

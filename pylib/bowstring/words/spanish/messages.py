@@ -12,7 +12,7 @@ MESSAGES = {
     "messages.ends": "A: {first}. B: {second}.",
     "messages.ends_off": "A va separado de {first}. B va separado de {second}.",
     "messages.no_landmark": "donde está marcado",
-    "messages.hand": "En A, mirando a B: curva a la {hand}.",
+    "messages.hand": "En A, mirando a B: curva a su {hand}, dobla a la {turn}.",
     "messages.hand_open": "En A, mirando a B: ¿de qué lado queda la curva? PREGUNTE.",
     "messages.services": "¿Servicios marcados? Antes llame al 811 (EE. UU.).",
     "messages.sentence": "{told}.",

@@ -120,8 +120,11 @@ MESSAGES = {
     "form.joints_panels": "O cuántos paneles",
     # its top
     "form.grade_slope": "~Pendiente~, de A a B",
-    "form.grade_slope.help": "Por su medio, en por ciento o como 1:50. 0 es ~a nivel~.",
+    "form.grade_slope.help": "En por ciento o como 1:50, sin signo menos. 0 es ~a nivel~.",
     "form.grade_slope.of_line": "~Pendiente~, del inicio al final",
+    "form.grade_along": "La ~pendiente~ va por",
+    "form.grade_along.none": "El medio",
+    "form.grade_along.line": "La línea del ~plano~",
     "form.grade_high": "¿Qué extremo queda alto?",
     "form.grade_high.short": "El extremo alto",
     "form.grade_high.A": "A",

@@ -4,12 +4,12 @@
 
 MESSAGES = {
     "csv.stake": "~estaca~",
-    "csv.along": "a lo largo del ~arco~ desde A (m)",
-    "csv.x": "a lo largo del ~hilo~ A a B (m)",
-    "csv.y": "~a escuadra~ de él, {hand} (m)",
-    "csv.across": "desviación estándar a través (m)",
-    "csv.along_off": "desviación estándar a lo largo (m)",
-    "csv.metres": "{name} (m)",
+    "csv.along": "a lo largo del ~arco~ desde A ({unit})",
+    "csv.x": "a lo largo del ~hilo~ A a B ({unit})",
+    "csv.y": "~a escuadra~ de él, {hand} ({unit})",
+    "csv.across": "desviación estándar a través ({unit})",
+    "csv.along_off": "desviación estándar a lo largo ({unit})",
+    "csv.beside": "{name} ({unit})",
     "csv.stopped": "TODAVÍA NO CONSTRUYA CON ESTE CUADRO. {why}",
     "csv.status": "estado",
     "csv.status_stop": "no construya",
