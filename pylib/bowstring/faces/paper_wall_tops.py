@@ -21,8 +21,9 @@ def is_level(grades: GradesPart) -> bool:
 
 
 def level_told(grades: GradesPart) -> str:
-    """Return a level top in a line: how far under it the footing and the dig are, with levels and readings."""
-    return " ".join([f"{' '.join(grades['conclusion'])}.", *grades["below"]])
+    """Return a level top in a line: how far under it the footing and the dig are, where no table has that."""
+    below = grades["below"][1:] if grades["levels"] else grades["below"]
+    return " ".join([f"{' '.join(grades['conclusion'])}.", *below])
 
 
 def sizes(answer: Answer) -> list[tuple[str, str]]:

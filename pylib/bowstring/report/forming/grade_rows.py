@@ -8,7 +8,7 @@ from bowstring.forming.band import CENTER, INNER, OUTER
 from bowstring.forming.deep import Deep
 from bowstring.forming.grades import Grade, crown, cut_or_fill, rod
 from bowstring.report.forming.deepness import along_arc, deep_of
-from bowstring.report.forming.footing import underside
+from bowstring.report.forming.footing import on_footing, underside
 from bowstring.report.forming.heights import elevation, height, hundredths, size_of, tape_of_heights
 from bowstring.report.forming.panels import jointing_of
 from bowstring.report.forming.plan import Plan, of_curve, slab_of
@@ -89,6 +89,7 @@ def top_of(plan: Plan, top: float, start: float, ground: float | None, deeper: f
         "rod": elevation(tape, reads) if reads is not None and seen else "",
         "rod_marks": tape.show(reads) if reads is not None and seen and tape.unit == "ft-in" else "",
         "dig": "" if ground is None else _dig(plan, top - deeper, ground),
+        "ground": "" if ground is None or not on_footing(plan) else elevation(tape, ground),
     }
 
 
