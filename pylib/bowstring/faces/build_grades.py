@@ -18,7 +18,7 @@ from bowstring.faces.build_parts import (
     stop,
     table,
 )
-from bowstring.report.alone import grades_of
+from bowstring.report.alone import digs_called, grades_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
 from bowstring.words import say
@@ -48,6 +48,7 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
         yield note(" ".join(part["warnings"]))
         yield _ways(part)
     yield "".join(map(paragraph, part["below"]))
+    yield _levels(part)
     stakes = [row for row in part["rows"] if row["kind"] != "joint"]
     joints = [row for row in part["rows"] if row["kind"] == "joint"]
     if stakes:
@@ -69,6 +70,15 @@ def _told(part: GradesPart, unit: str) -> Iterator[str]:
         yield paragraph(first, quiet=True)
         return
     yield folded(say("grades.reading"), first, "".join(paragraph(text, quiet=True) for text in rest))
+
+
+def _levels(part: GradesPart) -> str:
+    """What lies under a wall's top, with levels and readings: the names over them, for which a phone has no room."""
+    if part["levels"] is None:
+        return ""
+    where, *heads = part["levels"]["heads"]
+    rows = [Row(name, cells, over=True) for name, *cells in part["levels"]["rows"]]
+    return heading(where) + table(heads, rows, where)
 
 
 def _ways(part: GradesPart) -> str:
@@ -113,11 +123,12 @@ def _read(top: TopPart, name: str) -> str | Cell:
 
 
 def _dig(part: GradesPart) -> Iterator[str]:
-    rows = [Row(row["name"], [edge["dig"] for edge in _edges(row)]) for row in part["digs"]]
+    rows = [Row(row["name"], [Cell(edge["dig"], edge["ground"]) for edge in _edges(row)]) for row in part["digs"]]
     if not rows:
         return
-    yield heading(say("grades.digs"))
-    yield table([say("grades.stake"), *_sides(part)], rows, say("grades.digs"), split=2)
+    title = digs_called(part["digs"])
+    yield heading(title)
+    yield table([say("grades.stake"), *_sides(part)], rows, title, split=2)
 
 
 def _crown(part: GradesPart) -> Iterator[str]:

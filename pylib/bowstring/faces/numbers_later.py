@@ -19,6 +19,7 @@ from bowstring.faces.slab_told import slab_told
 from bowstring.faces.taking import take_html
 from bowstring.geometry.arc import Arc
 from bowstring.layout.demand import LIKELY_TOLERANCE
+from bowstring.report.forms.in_dig import InDigPart
 from bowstring.report.own import is_advised, own_row
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -60,7 +61,8 @@ def numbers_later(
     if tolerance is not None and tolerance > LIKELY_TOLERANCE:
         changed["fine"] = line_of(say("numbers.fine_unlikely", tolerance=answer["tolerance_shown"]), WRONG)
     arc = Arc.of_angle(answer["arc"]["radius"], radians(answer["arc"]["central_angle"]) / 2)
-    made = _with(fields, changed, answer["stops"], shown, _advice(answer), _follows(answer), arc)
+    in_dig = answer["in_dig"] if fields.get("slab-poured") == "wall" and fields.get("grade-ground") else None
+    made = _with(fields, changed, answer["stops"], shown, _advice(answer), _follows(answer), arc, in_dig)
     return {**made, "go": _go(answer, done, building)} if done and not answer["stops"] else made
 
 
@@ -98,7 +100,7 @@ def _follows(answer: Answer) -> str:
 
 def _with(
     fields: Mapping[str, str], changed: dict[str, QuestionLine], stops: list[str], shown: str | None,
-    advice: str = "", follows: str = "", arc: Arc | None = None,
+    advice: str = "", follows: str = "", arc: Arc | None = None, in_dig: InDigPart | None = None,
 ) -> NumbersLater:  # fmt: skip
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
     arcs = arcs_of_fields(typed, shown)
@@ -109,7 +111,7 @@ def _with(
         state = {"text": say("numbers.state_stopped"), "sign": "stop"}
     ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""
     go = say("numbers.go")
-    slab = "" if is_stopped(rows) else slab_told(arcs, typed, side_of(arcs, typed), arc)
+    slab = "" if is_stopped(rows) else slab_told(arcs, typed, side_of(arcs, typed), arc, in_dig)
     beside = slab_beside(arcs, typed, side_of(arcs, typed), arc)
     return {"lines": changed, "ask": ask, "state": state, "go": go, "advice": advice, "follows": follows,
             "slab": slab, "beside": beside}  # fmt: skip

@@ -13,6 +13,7 @@ from bowstring.faces.paper_forms_tall import Around, Fitted, fitted
 from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
 from bowstring.faces.paper_lined import lined_sides
 from bowstring.faces.paper_pour import pour_sides, tops_table
+from bowstring.faces.paper_pour_tall import dig_sides
 from bowstring.faces.paper_wall import is_wall, stakes_at, wall_front
 from bowstring.report.alone import boards_of, edges_of, grades_of, joints_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
@@ -49,8 +50,8 @@ def forms_sides(answer: Answer, date: str, old: str = "") -> str:
         return "" if answer["stops"] else _none(answer, date)
     made = wall_front if is_wall(answer) else _front
     front, rest = made(answer, edges, date, old)
-    back, tops = pour_sides(answer, date, old)
-    return front + back + _more(answer, rest, tops, old)  # the back right behind the front, on the same sheet
+    back, tops, digs = pour_sides(answer, date, old)
+    return front + back + _more(answer, rest, tops, digs, old)  # the back right behind the front, on the same sheet
 
 
 def _none(answer: Answer, date: str) -> str:
@@ -126,9 +127,9 @@ def _apron_told(deep: DeepPart | None) -> list[str]:
     return [*dug, " ".join(deep["joints"])]
 
 
-def _more(answer: Answer, tables: list[Column], tops: list[TopRow], old: str) -> str:
-    """The sides that follow both: the rest of the front's tables, then the rest of the tops, on one where they
-    have room."""
+def _more(answer: Answer, tables: list[Column], tops: list[TopRow], digs: list[TopRow], old: str) -> str:
+    """The sides that follow both: the rest of the front's tables, then the rest of the tops, then the cut or fill that
+    the back has no room for; two of them on one where they have room."""
     title = say("forms.front_title", title=brief.title(answer))
     inside: list[tuple[int, str]] = []
     most = max((len(rows) for _name, _head, rows in tables), default=0)
@@ -140,6 +141,7 @@ def _more(answer: Answer, tables: list[Column], tops: list[TopRow], old: str) ->
     for start in range(0, len(tops), MORE):
         part = tops[start : start + MORE]
         inside.append((len(part), tops_table(part, grades, wall=is_wall(answer))))
+    inside += dig_sides(digs)
     if len(inside) == 2 and inside[0][0] + inside[1][0] + 4 <= MORE:
         inside = [(MORE, inside[0][1] + inside[1][1])]
     head = head_html(answer, say("forms.more"), "", title=title, numbers=False, old=old)

@@ -8,14 +8,14 @@ from html import escape
 
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_head import OLD_LINE, foot_html, head_html, old_tall
-from bowstring.faces.paper_pour_tall import GAP, in_columns, order_tall, sign_tall
+from bowstring.faces.paper_pour_tall import GAP, digs_head, in_columns, levels_table, order_tall, sign_tall
 from bowstring.faces.paper_sizes import BOLD, PAGE_TALL, PAGE_WIDE, fitting, set_lines, set_tall
 from bowstring.faces.paper_wall import is_wall
 from bowstring.faces.paper_wall_tops import groups_html, is_level, level_told, sizes, tops_html
 from bowstring.report.alone import edges_of, grades_of, pour_of, standing_in, wanted_joints
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart
-from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
+from bowstring.report.forms.build_grades import GradesPart, LevelTable, TopPart, TopRow
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.sheet import brief
@@ -37,9 +37,9 @@ _ROOMY = 12.0
 """How much higher a row is to write in, where there is room for that in each."""
 
 
-def pour_sides(answer: Answer, date: str, old: str = "") -> tuple[str, list[TopRow]]:
-    """Return the back, and the tops that it has no room for; ``old``: what it says of stakes that stand by old
-    numbers."""
+def pour_sides(answer: Answer, date: str, old: str = "") -> tuple[str, list[TopRow], list[TopRow]]:
+    """Return the back, the tops that it has no room for, and the places with their cut or fill if it has none for all
+    of those; ``old``: what it says of stakes that stand by old numbers."""
     grades, wall = grades_of(answer), is_wall(answer)
     in_a_line = wall and grades is not None and is_level(grades)
     tops = [] if in_a_line else _rows(grades, "stake", "back")
@@ -50,8 +50,9 @@ def pour_sides(answer: Answer, date: str, old: str = "") -> tuple[str, list[TopR
         _waits(answer),
         _head_told(answer, grades, in_a_line=in_a_line),
         _sign_rows(answer),
+        large=in_a_line,
     )
-    fit = _fitted(answer, told, tops, beside := _Beside(joints, _digs(grades)), old)
+    fit, beside, digs = _with_digs(answer, told, tops, _beside_of(joints, grades, in_a_line=in_a_line), old)
     parts = [
         head_html(answer, say("forms.back"), date, title=told.title, numbers=False, old=old),
         *(
@@ -71,35 +72,46 @@ def pour_sides(answer: Answer, date: str, old: str = "") -> tuple[str, list[TopR
     size = _size(dense=fit.dense, roomy=in_a_line and fit.left >= _ROOMY * len(told.signs))
     kind = f"side forms {'of-wall ' if wall else ''}{size}row-{fit.row}"
     back = f'<section class="{kind}" aria-label="{label}">{"".join(parts)}</section>'
-    return back, tops[fit.rows :]
+    return back, tops[fit.rows :], digs
 
 
 @dataclass(frozen=True)
 class _Told:
     """What stands on the back but for the tops and the order: its title, the cautions, what it waits for, what is said
-    over the tops, what is signed off."""
+    over the tops, ``large`` where no tops follow, what is signed off."""
 
     title: str
     safe: list[str]
     waits: list[str]
     head: list[str]
     signs: list[tuple[str, str]]
+    large: bool
 
 
 @dataclass(frozen=True)
 class _Beside:
-    """What stands in columns beside each other: the joints' tops, and the cut or fill where the ground was measured."""
+    """What stands in columns beside each other: the joints' tops, and the cut or fill where the ground was measured;
+    and what lies under a wall's top."""
 
     joints: list[TopRow]
+    levels: LevelTable | None
     digs: list[TopRow]
 
     def made(self, *, dense: bool) -> tuple[str, float]:
-        """Return both tables, and how high they stand."""
+        """Return the tables, and how high they stand."""
         tables = [
             in_columns(self.joints, say("forms.joint"), "tight", dense=dense),
-            in_columns(self.digs, say("grades.digs"), "dig", dense=dense),
+            levels_table(self.levels, dense=dense),
+            in_columns(self.digs, digs_head(self.digs), "dig", dense=dense),
         ]
         return "".join(html for html, _high in tables), sum(high for _html, high in tables)
+
+
+def _beside_of(joints: list[TopRow], grades: GradesPart | None, *, in_a_line: bool) -> _Beside:
+    """What there is of that; of a top that rises every stake has its own levels."""
+    if grades is None or grades["stop"]:
+        return _Beside(joints, None, [])
+    return _Beside(joints, grades["levels"] if in_a_line else None, grades["digs"])
 
 
 @dataclass(frozen=True)
@@ -110,6 +122,18 @@ class _Fit:
     row: int
     rows: int
     left: float
+
+
+def _with_digs(
+    answer: Answer, told: _Told, tops: list[TopRow], beside: _Beside, old: str
+) -> tuple[_Fit, _Beside, list[TopRow]]:
+    """Return how the back is set, what stands there in columns, and the places with their cut or fill that it has no
+    room for: all of them or none, so that nobody looks for the rest."""
+    fit = _fitted(answer, told, tops, beside, old)
+    if fit.left >= 0.0 or not beside.digs:
+        return fit, beside, []
+    without = _Beside(beside.joints, beside.levels, [])
+    return _fitted(answer, told, tops, without, old), without, beside.digs
 
 
 def _fitted(answer: Answer, told: _Told, tops: list[TopRow], beside: _Beside, old: str) -> _Fit:
@@ -133,7 +157,9 @@ def _beside_tops(answer: Answer, told: _Told, tops: list[TopRow], *, dense: bool
         sign_tall(told.signs, dense=dense, roomy=False), order_tall(pour, dense=dense, wall=wall)
     )
     safe = set_tall(told.safe, *((13.0, 15.6) if dense else (15.0, 18.0)), PAGE_WIDE - 46.0, gap=4.0) + GAP
-    head = set_tall([*_over(told, tops, dense), *told.waits], 15.0, 18.0, PAGE_WIDE, gap=GAP, part=BOLD)
+    head = set_tall(told.waits, 15.0, 18.0, PAGE_WIDE, gap=GAP, part=BOLD)
+    size = (20.0, 24.0) if told.large else (15.0, 18.0)
+    head += set_tall(_over(told, tops, dense), *size, PAGE_WIDE, gap=GAP, part=BOLD)
     over = set_lines(told.title, _TITLE, _TITLE_ROOM, BOLD) - 1 if len(told.title) <= _LONG else 0
     title = over * _TITLE_LINE
     heads = _HEADS if tops else 0.0
@@ -177,15 +203,16 @@ def _head_told(answer: Answer, grades: GradesPart | None, *, in_a_line: bool) ->
         return []
     to = _dug_to(answer, grades)
     if in_a_line:
-        return [level_told(grades), *to]
+        return [level_told(grades), *grades["warnings"], *to]
     if grades["stop"]:
-        return [f"{grades['stop']['head']} {grades['stop']['text']}"]
+        return [f"{grades['stop']['head'].rstrip('.')}. {grades['stop']['text']}"]
+    if is_wall(answer):
+        return [" ".join(grades["conclusion"]), *grades["warnings"], *to]
     return [" ".join(grades["conclusion"]), *to, *grades["warnings"]]
 
 
 def _dug_to(answer: Answer, grades: GradesPart) -> list[str]:
-    """To which bottom cut and fill are told; how far a wall is dug past its ends, too, from which ground, and whether
-    stakes stand near to it."""
+    """To which bottom cut and fill are told; how far a wall is dug past its ends, too."""
     edges = edges_of(answer)
     if edges is None:
         return []
@@ -232,11 +259,6 @@ _BESIDE: dict[str, Callable[[TopPart], str]] = {
 def _both(row: TopRow) -> list[TopPart]:
     """The tops of a place: of a slab that fills its curve there is one."""
     return [top for top in (row["outside"], row["inside"]) if top]
-
-
-def _digs(grades: GradesPart | None) -> list[TopRow]:
-    """Where the ground was measured: how much is cut or filled under each form."""
-    return grades["digs"] if grades and not grades["stop"] else []
 
 
 def standing_rows(answer: Answer) -> list[tuple[str, str]]:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from html import escape
 from typing import Literal
 
 from bowstring.faces.paper_sizes import BOLD, PAGE_WIDE, PLAIN, set_lines, set_tall, width
-from bowstring.report.forms.build_grades import TopRow
+from bowstring.report.alone import dug_at, has_ground
+from bowstring.report.forms.build_grades import LevelTable, TopPart, TopRow
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -18,6 +19,8 @@ GAP = 7.0
 
 _JOINT_TYPE, _JOINT_SIDES = 13.0, 7.0
 _JOINT_ROW, _JOINT_ROW_LOW = 22.0, 18.0
+_MOST_ROWS = 36
+"""Rows of joints' height that a side of their own has room for."""
 
 _SIGN_TYPE, _SIGN_LINE, _SIGN_HEADS = 13.0, 13.5, 38.0
 _SIGN_ROW, _SIGN_ROW_LOW, _SIGN_ROW_ROOMY = 21.0, 18.0, 32.0
@@ -52,14 +55,51 @@ def in_columns(rows: Sequence[TopRow], name: str, what: Literal["tight", "dig"],
 
 def _cells(rows: Sequence[TopRow], name: str, what: Literal["tight", "dig"]) -> tuple[list[list[str]], list[str]]:
     """Each place's name with what it has, once where both forms have the same all along, and the columns' heads."""
-    outer = [row["outside"][what] for row in rows]
-    inner = [row["inside"][what] if row["inside"] else "" for row in rows]
-    names = [row["name"] for row in rows]
-    if outer == inner or not any(inner):
-        of_one = say("forms.both" if outer == inner else "forms.outer")
-        return [list(row) for row in zip(names, outer, strict=True)], [name, of_one]
+    outer = [_of(row["outside"], what) for row in rows]
+    inner = [_of(row["inside"], what) if row["inside"] else "" for row in rows]
+    names, forms = [row["name"] for row in rows], ["outer", "inner"]
     cells = [list(row) for row in zip(names, outer, inner, strict=True)]
-    return cells, [name, say("forms.outer"), say("forms.inner")]
+    if outer == inner or not any(inner):
+        cells, forms = [row[:2] for row in cells], ["both" if outer == inner else "outer"]
+    heads = [say(f"forms.{form}") for form in forms]
+    if what == "dig" and has_ground(rows):
+        heads = [say("walled.over_ground", form=form) for form in heads]
+    return cells, [name, *heads]
+
+
+def _of(top: TopPart, what: Literal["tight", "dig"]) -> str:
+    return dug_at(top) if what == "dig" else top["tight"]
+
+
+def levels_table(levels: LevelTable | None, *, dense: bool) -> tuple[str, float]:
+    """Return what lies under a wall's top, as a table, and how high that stands, its gap included."""
+    if levels is None:
+        return "", 0.0
+    head = "".join(f'<th scope="col">{escape(text)}</th>' for text in levels["heads"])
+    body = "".join(
+        f'<tr><th scope="row">{marked(name)}</th>{"".join(f"<td>{marked(text)}</td>" for text in cells)}</tr>'
+        for name, *cells in levels["rows"]
+    )
+    high = (len(levels["rows"]) + 1) * (_JOINT_ROW_LOW if dense else _JOINT_ROW) + 2.0 + GAP
+    return f'<table class="joint-tops"><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table>', high
+
+
+def digs_head(rows: Sequence[TopRow]) -> str:
+    """Return what stands over the places whose cut or fill is told: what that is, where their cells don't say it."""
+    return say("grades.stake" if has_ground(rows) else "grades.digs")
+
+
+def dig_sides(rows: Sequence[TopRow]) -> Iterator[tuple[int, str]]:
+    """Yield the cut or fill at each place that has no room on the back, a side at a time, each with its rows."""
+    left, name = list(rows), digs_head(rows)
+    while left:
+        count = next(count for count in range(len(left), 0, -1) if _dig_rows(left[:count], name) <= _MOST_ROWS)
+        yield _dig_rows(left[:count], name), in_columns(left[:count], name, "dig", dense=False)[0]
+        left = left[count:]
+
+
+def _dig_rows(rows: Sequence[TopRow], name: str) -> int:
+    return round(in_columns(rows, name, "dig", dense=False)[1] / _JOINT_ROW)
 
 
 def _joint_row(cells: Sequence[Sequence[str]], groups: int, columns: int) -> str:

@@ -13,7 +13,8 @@ from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, ta
 from bowstring.faces.paper_forms_tall import heads_tall
 from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, fitting, tall
-from bowstring.report.alone import boards_of, edges_of, wanted_joints
+from bowstring.faces.paper_wall_tops import is_level
+from bowstring.report.alone import boards_of, edges_of, grades_of, wanted_joints
 from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart, LineRow
@@ -169,8 +170,14 @@ def _told(answer: Answer, edges: EdgesPart) -> list[str]:
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text), check]
     first = 0 if edges["dug_out"] else 1  # that hubs stand clear of the dig needs no saying
     last = _PASSES + bool(edges["footing_shown"])
-    told.append(" ".join(edges["passes"][first:last]))  # how much is dug stands with the build
+    told.append(" ".join([*edges["passes"][first:last], *_under(answer)]))  # how much is dug stands with the build
     return [*told, *([f"*{joints['stop']}*"] if joints and joints["stop"] else [])]
+
+
+def _under(answer: Answer) -> list[str]:
+    """How deep it is dug under a top that rises: under a level one it stands on the back."""
+    grades = grades_of(answer)
+    return grades["below"] if grades and not is_level(grades) else []
 
 
 _PASSES = 3

@@ -22,9 +22,11 @@ def is_level(grades: GradesPart) -> bool:
 
 
 def level_told(grades: GradesPart) -> str:
-    """Return a level top in a line: how far under it the footing and the dig are, with levels and readings."""
-    read_from = [grades["read_from"]] if grades["read_from"] else []
-    return " ".join([f"{' '.join(grades['conclusion'])}.", *grades["below"], *read_from])
+    """Return a level top in a line: how far under it the footing and the dig are, and from which height it is read,
+    where no table has that."""
+    read_from = [grades["read_from"]] if grades["read_from"] and not grades["levels"] else []
+    below = grades["below"][1:] if grades["levels"] else grades["below"]
+    return " ".join([f"{' '.join(grades['conclusion'])}.", *below, *read_from])
 
 
 def groups_html(sides: Sequence[str], columns: int, grades: GradesPart) -> str:

@@ -16,6 +16,7 @@ from bowstring.words import say
 
 if TYPE_CHECKING:
     from bowstring.forming.slab import Lies
+    from bowstring.report.forms.in_dig import InDigPart
 
 _LIES: dict[str, Lies] = {"outside": "inside", "centre": "both", "inside": "outside"}
 """Where the slab lies from the line, by where the line runs in it."""
@@ -30,9 +31,12 @@ _OF_WALL = {
 }
 
 
-def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None) -> str:
+def slab_told(
+    arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None, in_dig: InDigPart | None = None
+) -> str:
     """Return it as HTML, empty while there is nothing to be said; ``arc``: the one that is laid out, where a chord that
-    was found makes it another than the drawing's."""
+    was found makes it another than the drawing's; ``in_dig``: what the answer says of a wall's dig, where ground was
+    measured there."""
     first = _first(arcs, typed)
     if first:
         return f'<div data-tint="">{first}</div>'
@@ -49,7 +53,7 @@ def slab_told(arcs: Arcs, typed: Typed, side: str | None, arc: Arc | None = None
     if has_no_inner(arcs, typed, side, line.radius):
         instead = fill_button({"slab-fills": "yes"}, say("fill.instead")) if edge == "outside" else ""
         return f'<div data-tint="">{_of_poured("numbers.slab_no_inner", typed)}{instead}</div>'
-    told = _of_wall(arcs, typed) + _edges(arcs, typed, line, width, edge) + _in_dig(arcs, typed, side)
+    told = _of_wall(arcs, typed) + _edges(arcs, typed, line, width, edge) + _in_dig(arcs, typed, side, in_dig)
     return told + (_of_poured("numbers.slab_centre", typed) if edge == "centre" and "edge" not in typed else "")
 
 
@@ -87,17 +91,19 @@ def _of_wall(arcs: Arcs, typed: Typed) -> str:
     return f'<div data-tint="">{told}</div>' if told else ""
 
 
-def _in_dig(arcs: Arcs, typed: Typed, side: str | None) -> str:
+def _in_dig(arcs: Arcs, typed: Typed, side: str | None, in_dig: InDigPart | None) -> str:
     """That a wall's stakes would be dug out, and how far off the line they wouldn't."""
     clear = clear_of_dig(arcs, typed, side) if is_wall(typed) else None
     if clear is None:
         return ""
-    from bowstring.report.forming.in_dig import dug_told, ways_out_of
+    from bowstring.report.forming.in_dig import dug_told, is_by_depth, ways_out_of
 
     show = arcs.shown.show_up
     told = _told("walled.in_dig", outside=show(clear.outside), inside=show(clear.inside))
-    dug = marked(dug_told(clear, arcs.shown, wall=True))
-    ways = "".join(fill_button(way["fields"], way["text"]) for way in ways_out_of(clear, arcs.tape, arcs.shown))
+    by_depth = f" {say('in_dig.by_depth')}" if is_by_depth(clear, arcs.tape) else ""
+    dug = marked(f"{dug_told(clear, arcs.shown, wall=True)}{by_depth}")
+    made = in_dig["ways"] if in_dig else ways_out_of(clear, arcs.tape, arcs.shown)
+    ways = "".join(fill_button(way["fields"], way["text"]) for way in made)
     return f"{told}<p>{dug}</p>{ways}"
 
 

@@ -29,5 +29,13 @@ def clear_of_dig(arcs: Arcs, typed: Typed, side: str | None) -> Clear | None:
     past = over + max(0.0, beyond)
     outer, inner = (part * width for part in OFF[LIES[edge]])
     offset, toward = metres_of(arcs, typed, "offset") or 0.0, typed.get("toward")
-    clear = Clear(outer + past, past - inner, arcs.settled.arc.radius, over, beyond > 0)
+    deep = _deep(arcs, typed)
+    clear = Clear(outer + past, past - inner, arcs.settled.arc.radius, over, beyond > 0, deep, deep)
     return clear if clear.takes(-offset if toward == "centre" else offset) else None
+
+
+def _deep(arcs: Arcs, typed: Typed) -> float:
+    """Return how deep a wall's dig is below its top, metres; 0 while its height or its footing's depth isn't typed."""
+    names = ("slab-thickness", "slab-footing_depth", "slab-base")
+    high, deep, base = (metres_of(arcs, typed, name, bare=name == "slab-thickness") for name in names)
+    return high + deep + (base or 0.0) if high and deep else 0.0

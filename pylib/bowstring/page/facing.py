@@ -161,7 +161,14 @@ def out_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None
 
 
 def standing_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:
-    """Return what the bar says of what stands in the dig; where nothing is in the way no edge is made for it."""
+    """Return what the bar says of heights of the ground that can't be, and of what stands in the dig; where nothing was
+    measured and nothing is in the way no top and no edge is made for it."""
+    if not answered["stops"] and fields.get("grade-ground", "").strip():
+        from bowstring.report.alone import grades_of
+
+        grades = grades_of(answered)
+        if grades and grades["stop"]:
+            return {"sign": "ask", "text": grades["short"], "panel": "slope"}
     if answered["stops"] or not any(_tells_ground(name, text) for name, text in fields.items()):
         return None
     from bowstring.faces.build import standing_state

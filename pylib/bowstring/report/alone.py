@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_edges import EdgesPart
-from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.words import say
@@ -71,3 +73,18 @@ def standing_in(answer: Answer) -> list[str]:
     """Return the names of what stands in the concrete or in the dig, of an arc alone or of a line."""
     lined, edges = answer["lined"], edges_of(answer)
     return [row["name"] for row in (lined["standing"] if lined else edges["standing"] if edges else ())]
+
+
+def has_ground(rows: Sequence[TopRow]) -> bool:
+    """Tell whether the ground's own height is told under any top: of a wall's dig."""
+    return any(top["ground"] for row in rows for top in (row["outside"], row["inside"]) if top)
+
+
+def digs_called(rows: Sequence[TopRow]) -> str:
+    """Return what a table of cut and fill is called."""
+    return say("walled.digs" if has_ground(rows) else "grades.digs")
+
+
+def dug_at(top: TopPart) -> str:
+    """Return how much is cut or filled under a top, with the ground's own height where it is told."""
+    return say("walled.ground_at", dig=top["dig"], level=top["ground"]) if top["ground"] and top["dig"] else top["dig"]

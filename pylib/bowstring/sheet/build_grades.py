@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.report.alone import grades_of
+from bowstring.report.alone import digs_called, dug_at, grades_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_grades import GradesPart, TopPart, TopRow
 from bowstring.sheet.blocks import Block, Items, Paragraph, Table
@@ -25,6 +25,8 @@ def grades(answer: Answer) -> Iterator[Block]:
     yield Paragraph(" ".join(part["conclusion"]), "key")
     yield Items([line for line in [*map(unstarred, part["judged"]), *part["below"], part["water"]] if line])
     yield Items([*part["warnings"], *part["asks"], *part["cautions"]], "caution")
+    if part["levels"]:
+        yield Table(part["levels"]["heads"], part["levels"]["rows"], part["levels"]["heads"][0])
     if part["rows"]:
         yield _tops(part)
     yield from _instrument(answer, part)
@@ -55,9 +57,9 @@ def _instrument(answer: Answer, part: GradesPart) -> Iterator[Block]:
 
 
 def _dig(part: GradesPart) -> Iterator[Block]:
-    rows = [[row["name"], *(_text(top, "dig") for top in _edges(row))] for row in part["digs"]]
+    rows = [[row["name"], *(dug_at(top) or say("sheet.none") for top in _edges(row))] for row in part["digs"]]
     if rows:
-        yield Table([say("grades.stake"), *_sides(part)], rows, say("grades.digs"))
+        yield Table([say("grades.stake"), *_sides(part)], rows, digs_called(part["digs"]))
 
 
 def _name(row: TopRow) -> str:
@@ -73,7 +75,7 @@ def _edges(row: TopRow) -> list[TopPart]:
 
 
 def _text(top: TopPart, name: str) -> str:
-    texts = {"elevation": top["elevation"], "rod": top["rod"], "rod_marks": top["rod_marks"], "dig": top["dig"]}
+    texts = {"elevation": top["elevation"], "rod": top["rod"], "rod_marks": top["rod_marks"]}
     return texts[name] or say("sheet.none")
 
 

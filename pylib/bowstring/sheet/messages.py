@@ -137,19 +137,21 @@ def _where(answer: Answer) -> Iterator[str]:
         key = "messages.ends_off" if answer["offset"] else "messages.ends"
         first, second = (ends[end] or say("messages.no_landmark") for end in ("A", "B"))
         yield say(key, first=first, second=second)
-    yield (
-        say("messages.hand", hand=curve_hand(answer), turn=away_hand(answer))
-        if answer["side"]
-        else say("messages.hand_open")
-    )
-    if answer["lined"] is not None and answer["lined"]["concrete_at_arc"]:
-        yield answer["lined"]["concrete_at_arc"]
+    yield from _hands(answer)
     drawing, wall = brief.drawing(answer, on_it=bool(brief.wall(answer))), brief.wall(answer)
     if drawing and not answer["stops"]:
         yield say("messages.sentence", told=drawing)
     yield from brief.line(answer)[1 if drawing and not (answer["offset"] or answer["stops"]) else 0 :]
     if not answer["stops"]:
         yield from wall
+
+
+def _hands(answer: Answer) -> Iterator[str]:
+    """On which hand the curve is, and a line's concrete."""
+    hands = {"hand": curve_hand(answer), "turn": away_hand(answer)} if answer["side"] else {}
+    yield say("messages.hand", **hands) if hands else say("messages.hand_open")
+    if answer["lined"] is not None and answer["lined"]["concrete_at_arc"]:
+        yield answer["lined"]["concrete_at_arc"]
 
 
 def _how(text: str) -> str:

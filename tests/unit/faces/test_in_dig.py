@@ -40,13 +40,14 @@ def plain(html: str) -> str:
 
 def test_a_walls_first_card_says_that_its_stakes_stand_in_the_dig_and_a_tap_sets_them_clear() -> None:
     """8 in inside the line on 24 in of footing, dug a foot past it: the dig ends 8 + 12 = 20 in outside the line and
-    8 + 8 + 12 = 28 in inside it. A foot clear of that, in whole feet: 3 ft outside, 4 ft inside."""
+    8 + 8 + 12 = 28 in inside it. As far from it as it is deep, 42 + 10 = 52 in, in whole feet: 72 in are 6 ft outside,
+    80 in 7 ft inside."""
     answer = answer_to(WALL)
     html = stakes_html(answer, 1)
     assert '<div class="in-dig"' in html
     assert "Your stakes stand in the dig. Dug 1' 0\" past the footing." in plain(html)
     ways = filled_in(html)
-    assert ways == [{"offset": "3' 0\"", "toward": "outside"}, {"offset": "4' 0\"", "toward": "centre"}]
+    assert ways == [{"offset": "6' 0\"", "toward": "outside"}, {"offset": "7' 0\"", "toward": "centre"}]
     for way in ways:
         settled = answer_to({**WALL, **way})
         assert settled["in_dig"] is None and not settled["edges"]["dug_out"]
@@ -56,7 +57,9 @@ def test_a_walls_first_card_says_that_its_stakes_stand_in_the_dig_and_a_tap_sets
 def test_the_card_of_the_ticket_stays_the_way_on() -> None:
     html = stakes_html(answer_to(WALL), 1)
     assert f'data-do="done" data-step="1">{say("card.do.located")}' in html
-    assert say("in_dig.hint") in plain(html)
+    assert say("in_dig.hint_deep") in plain(html)
+    shallow = {**WALL, "slab": {**WALL["slab"], "thickness": "2 in"}}
+    assert say("in_dig.hint") in plain(stakes_html(answer_to(shallow), 1))  # a foot clear is as far as that
 
 
 def test_it_is_gone_once_a_stake_stands_and_folded_till_then() -> None:
@@ -91,21 +94,21 @@ def test_a_slab_that_fills_its_curve_has_no_clear_place_inside() -> None:
 
 
 def test_no_way_leads_to_the_center() -> None:
-    """A wall 8 in thick on a radius of 5 ft 1 in: 4 ft inside leaves 1 ft 1 in, on 4 ft 11 in only 11 in are left."""
-    small = {**WALL, "arc": {"radius": "5 ft 1 in", "chord": "6 ft"}}
+    """A wall 8 in thick on a radius of 8 ft 1 in: 7 ft inside leaves 1 ft 1 in, on 7 ft 11 in only 11 in are left."""
+    small = {**WALL, "arc": {"radius": "8 ft 1 in", "chord": "6 ft"}}
     assert len(answer_to(small)["in_dig"]["ways"]) == 2
-    smaller = {**WALL, "arc": {"radius": "4 ft 11 in", "chord": "6 ft"}}
+    smaller = {**WALL, "arc": {"radius": "7 ft 11 in", "chord": "6 ft"}}
     assert [way["fields"]["toward"] for way in answer_to(smaller)["in_dig"]["ways"]] == ["outside"]
 
 
 def test_in_metres_it_is_whole_tenths_and_read_back_as_such() -> None:
-    """0.2 m inside the line on 0.6 m of footing, dug 0.3 m past it: 0.2 + 0.3 = 0.5 m outside, 0.7 m inside; 0.3 m more
-    is 0.8 and 1.0 m."""
+    """0.2 m inside the line on 0.6 m of footing, dug 0.3 m past it: 0.2 + 0.3 = 0.5 m outside, 0.7 m inside; its depth
+    of 1.1 + 0.25 m more is 1.9 and 2.1 m."""
     footed = {"poured": "wall", "thickness": "1.1 m", "footing_width": "0.6 m", "footing_depth": "0.25 m"}
     wall = {**WALL, "unit": "m", "arc": {"chord": "14", "sagitta": "1.4"}, "width": "0.2", "slab": footed}
     answer = answer_to(wall)
     ways = filled_in(stakes_html(answer, 1))
-    assert [answer_to({**wall, **way})["offset"]["distance"] for way in ways] == pytest.approx([0.8, 1.0])
+    assert [answer_to({**wall, **way})["offset"]["distance"] for way in ways] == pytest.approx([1.9, 2.1])
     assert [answer_to({**wall, **way})["in_dig"] for way in ways] == [None, None]
 
 

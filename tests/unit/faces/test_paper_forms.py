@@ -142,16 +142,20 @@ def test_stakes_on_a_walls_face_say_so_and_have_no_second_radius() -> None:
 def test_a_level_top_is_one_line_with_its_level_and_rod() -> None:
     _front, back = sides(HUBS)
     # 109.27 - 104.50 = 4.77 ft, and 0.77 ft = 9.24 in; the wall's 3 ft 6 in and the footing's 1 ft below
-    assert "Top level all along, and across. Top of footing 3' 6\" below the top; dig 4' 6\" below." in back
-    told = "top 104.50, top of footing 101.00, bottom of dig 100.00. Rod reads: top 4.77 (4' 9-1/4\")"
-    assert told.replace(" ", "") in back.replace(" ", "")
+    told = "Top of wall 0 104.50 4.77 (4' 9-1/4\") Top of footing 3' 6\" 101.00 8.27 (8' 3-1/4\")"
+    heads = "below top of wall elevation, ft rod; HI 109.27"
+    for text in ("Top level all along, and across.", heads, told, "Bottom of dig 4' 6\" 100.00 9.27"):
+        assert text.replace(" ", "") in back.replace(" ", ""), text
+    assert back.count("109.27") == 1
     assert "as set" not in back and "0.00" not in back.replace("100.00", "").replace("101.00", "")
     _front, plain = sides(WALLS["hubs and no height"])
-    assert "Top level all along" in plain and "Rod reads" not in plain and "0.00" not in plain
+    assert "Top level all along" in plain and "rod; HI" not in plain and "0.00" not in plain
+    assert "Top of footing 3' 6\" below top of wall, bottom of dig 4' 6\" below top of wall." in plain
 
 
 def test_a_top_that_rises_has_levels_and_rod_at_every_stake() -> None:
-    _front, back = sides(WALLS["a top that rises"])
+    front, back = sides(WALLS["a top that rises"])
+    assert "bottom of dig 4' 6\" below top of wall." in front and say("walled.runs_with_top") in front
     # the middle of 104.50 and 105.10; 109.27 - 104.80
     assert 'M 3-5/8" high 104.80 4.47' in back and "both forms" in back and "base under top" not in back
     assert "Steepest edge" not in back

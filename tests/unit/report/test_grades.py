@@ -268,7 +268,7 @@ def test_elevations_rod_and_ground() -> None:
 
 
 def test_what_is_missing_or_cannot_be_is_said() -> None:
-    ground = [{"stake": "X", "edge": "outside", "level": "0 ft"}, {"stake": "A", "edge": "outside", "level": "99 ft"}]
+    ground = [{"stake": "X", "edge": "outside", "level": "0 ft"}, {"stake": "A", "edge": "outside", "level": "20 ft"}]
     part = part_of(graded(ground=ground, instrument="6 in", job={"slab": {}}))
     assert part["asks"] == [
         say("grades.needs_thickness"),

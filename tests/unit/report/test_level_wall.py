@@ -35,10 +35,10 @@ def test_one_zero_makes_a_walls_top_level_and_a_slope_asks_no_edge() -> None:
     assert answer_to(walk)["grades"] is None  # a slab's cross slope is 1.5, and its low edge is asked
 
 
-@pytest.mark.parametrize(("more", "top"), [({"from": "100 ft"}, "top 100.00"), ({"instrument": "5 ft"}, "top 5.00")])
+@pytest.mark.parametrize(("more", "top"), [({"from": "100 ft"}, "100.00"), ({"instrument": "5 ft"}, "5.00 (5' 0\")")])
 def test_a_level_or_a_reading_that_holds_all_along_is_told_once(more: dict[str, str], top: str) -> None:
     told = grades({**WALL, "grade": {"slope": 0, "cross": 0, **more}})
-    assert told["rows"] == [] and sum(top in line for line in told["below"]) == 1
+    assert told["rows"] == [] and told["levels"]["rows"][0] == ["Top of wall", "0", top]
 
 
 def test_one_tap_fills_both_slopes() -> None:

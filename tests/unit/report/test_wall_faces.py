@@ -228,7 +228,7 @@ def test_a_walls_paper_tells_of_its_dig_to_where_and_past_its_ends() -> None:
     told = paper_html(answer_to(dug), "May 31")  # type: ignore[arg-type]
     plain = " ".join(re.sub(r"<[^>]+>", "", told).split())
     for text in (
-        "Ground measured, ft: A outer 102.00",
+        "1&#x27; 10&quot;; 102.00",  # 104.50 less 42 and 10 in is 100.17
         "are to the underside of the footing",
         "past A and B too",
         "After the footing&#x27;s pour, set the line",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from collections.abc import Iterator, Sequence
 from html import unescape
@@ -10,6 +11,9 @@ from typing import Any
 import pytest
 
 from bowstring.faces.build import build_html
+from bowstring.faces.paper_forms import forms_sides
+from bowstring.page.calls import Calls
+from bowstring.page.fields import fields_of_job
 from bowstring.sheet.text import sheet_text
 from bowstring.words import say, speak
 from helping import answer_to
@@ -55,8 +59,14 @@ def test_a_base_is_dug_too() -> None:
     low = {"stake": "M", "edge": "inside", "level": "99 ft"}
     answer = answered({"base": "4 in"}, **{**LEVELS, "ground": [AT_A, low]})
     assert dug(answer) == [("A", "cut 2' 4\"", ""), ("M", "", 'fill 8"')]
-    assert answer["grades"]["base"] == [say("walled.to_base"), "Ground measured, ft: A outer 102.00, M inner 99.00."]
-    assert "3' 6\"* below the top, its underside 4' 6\"; dig *4' 10\"*" in answer["grades"]["below"][0]
+    assert answer["grades"]["base"] == [say("walled.to_base")]
+    assert (
+        "3' 6\"* below top of wall, its underside 4' 6\". Bottom of dig *4' 10\"* below" in answer["grades"]["below"][0]
+    )
+    grounds = [top["ground"] for row in answer["grades"]["digs"] for top in (row["outside"], row["inside"])]
+    assert grounds == ["102.00", "", "", "99.00"]
+    for text in (seen(build_html(answer, "grades")), sheet_text(answer)):
+        assert "102.00" in text and "99.00" in text
 
 
 def test_no_cut_is_told_before_the_footing_is() -> None:
@@ -77,7 +87,7 @@ def test_a_wall_that_widens_and_one_that_climbs_are_cut_so_too() -> None:
     up = answered(without=("slope",), **{**LEVELS, "to": "105.50 ft", "ground": [AT_A, at_b]})
     assert dug(up) == [("A", "cut 2' 0\"", ""), ("B", "cut 1' 0\"", "")]
     assert up["grades"]["rows"] and say("walled.runs_with_top") in up["grades"]["below"]
-    assert any(line.startswith("Elevations at A") for line in up["grades"]["below"])
+    assert up["grades"]["levels"]["heads"][0] == say("walled.at_A")
 
 
 def test_a_level_wall_says_its_heights_once() -> None:
@@ -85,11 +95,15 @@ def test_a_level_wall_says_its_heights_once() -> None:
     part = answered(**LEVELS)["grades"]
     assert part["rows"] == [] and part["conclusion"] == [say("walled.level_top")]
     assert part["below"] == [
-        "Top of footing *3' 6\"* below the top; dig *4' 6\"* below.",
-        "Elevations, ft: top 104.50, top of footing 101.00, bottom of dig 100.00.",
-        "Rod reads: top 4.50 (4' 6\"), top of footing 8.00 (8' 0\"), bottom of dig 9.00 (9' 0\").",
+        "Top of footing *3' 6\"* below top of wall, bottom of dig *4' 6\"* below top of wall.",
     ]
-    assert answered()["grades"]["below"] == part["below"][:1]
+    assert part["levels"] == {
+        "heads": ["All along", "below top of wall", "elevation, ft", "rod; HI 109.00"],
+        "rows": [["Top of wall", "0", "104.50", "4.50 (4' 6\")"],
+                 ["Top of footing", "3' 6\"", "101.00", "8.00 (8' 0\")"],
+                 ["Bottom of dig", "4' 6\"", "100.00", "9.00 (9' 0\")"]],
+    }  # fmt: skip
+    assert answered()["grades"]["below"] == part["below"] and answered()["grades"]["levels"] is None
     page = build_html(answered(**LEVELS), "grades")
     assert page.count("104.50") == 1 and "101.00" in page
     assert "101.00" in sheet_text(answered(**LEVELS))
@@ -115,8 +129,11 @@ def test_a_slab_is_cut_to_its_own_underside_still() -> None:
 @pytest.mark.parametrize("language", ["spanish", "british"])
 def test_every_line_is_said_in_each_language(language: str) -> None:
     speak(language)
-    told = " ".join(answered({"base": "4 in"}, **LEVELS)["grades"]["below"])
-    assert "101.00" in told and "walled." not in told
+    part = answered({"base": "4 in"}, **LEVELS)["grades"]
+    told = " ".join(
+        [*part["below"], *part["levels"]["heads"], *(text for row in part["levels"]["rows"] for text in row)]
+    )
+    assert "101.00" in told and "109.00" in told and "walled." not in told
 
 
 def test_a_wall_along_a_line_says_its_heights_and_no_cut() -> None:
@@ -127,7 +144,11 @@ def test_a_wall_along_a_line_says_its_heights_and_no_cut() -> None:
     level = answer_to({**job, "slab": slab, "grade": {**WALL["grade"], **LEVELS}})
     page = next(page for page in level["lined"]["pages"] if page["key"] == "grades")
     told = " ".join(page["lines"])
-    assert "dig *4' 10\"*" in told and "bottom of dig 99.67" in told and say("walled.to_base") not in told
+    assert (
+        "Bottom of dig *4' 10\"* below top of wall" in told
+        and "bottom of dig 99.67" in told
+        and say("walled.to_base") not in told
+    )
     up = answer_to({**job, "slab": slab, "grade": {"slope": 2, "high": "B", "cross": 0, "from": "104.50 ft"}})
     told = " ".join(next(page for page in up["lined"]["pages"] if page["key"] == "grades")["lines"])
     assert "bottom of dig" not in told and say("walled.runs_with_top") in told
@@ -140,11 +161,74 @@ def test_stakes_nearer_to_the_cut_than_it_is_deep_are_told(off: str, near: str) 
     clear of 24, not of the 3 ft that 103.00 makes. Common practice, no source: as far back as it is deep."""
     high = {"stake": "A", "edge": "outside", "level": "103 ft"}
     job = {**WALL, "offset": off, "toward": "outside", "driven": "hub", "slab": FOOTED}
-    made = answer_to({**job, "grade": {**WALL["grade"], **LEVELS, "ground": [high]}})["grades"]["base"]
-    told = [text for text in made if "from a cut" in text]
-    assert told == (
-        [f"Your stakes stand {near} from a cut 3' 0\" deep. Usual is as far back as it is deep."] if near else []
+    answer = answer_to({**job, "grade": {**WALL["grade"], **LEVELS, "ground": [high]}})
+    made, row = answer["grades"], next(row for row in answer["build"] if row["key"] == "grades")
+    told = f"Your stakes stand {near} from a cut 3' 0\" deep. Usual is as far back as it is deep."
+    assert made["warnings"] == ([told] if near else []) and made["state"] == row["state"] == (
+        "near" if near else "usual"
     )
-    low = answer_to({**job, "grade": {**WALL["grade"], **LEVELS}})["grades"]["base"]
+    assert (row["more"] == f"stakes {near} from a cut 3' 0\" deep") is bool(near)
+    page, paper = seen(build_html(answer, "grades")), seen(forms_sides(answer, "May 31"))
+    for text, after in ((page, "Top of footing"), (paper, "Dig 1' 0\" past A and B")):
+        assert (told in text) is bool(near) and (not near or text.index(told) < text.index(after))
+    low = answer_to({**job, "grade": {**WALL["grade"], **LEVELS}})["grades"]["warnings"]
     assert any("from a cut 2' 0\"" in text for text in low) == (off == "3 ft")
-    assert not any("from a cut" in text for text in answered(**LEVELS)["grades"]["base"])  # they stand in the dig
+    assert answered(**LEVELS)["grades"]["warnings"] == []  # they stand in the dig
+
+
+@pytest.mark.parametrize(("ground", "off"), [
+    ([], 7.0),  # as deep as it is dug below the top: 20 in and 4 ft 6 in are 6 ft 2 in
+    ([{**AT_A, "level": "103 ft"}], 5.0),  # 20 in and 3 ft
+    ([{**AT_A, "level": "100.5 ft"}], 3.0),  # a foot clear is more than 6 in
+    ([{**AT_A, "edge": "inside", "level": "102.5 ft"}], 5.0),  # only the other side is known: 2 ft 6 in there
+])  # fmt: skip
+def test_the_distance_that_is_offered_keeps_that_caution_quiet(ground: list[dict[str, str]], off: float) -> None:
+    """By hand as above, in whole feet."""
+    job = {**WALL, "slab": FOOTED, "grade": {**WALL["grade"], **LEVELS, "ground": ground}}
+    way = answer_to(job)["in_dig"]["ways"][0]["fields"]
+    assert way == {"offset": f"{off:.0f}' 0\"", "toward": "outside"}
+    settled = answer_to({**job, **way, "driven": "hub"})
+    assert settled["in_dig"] is None and settled["grades"]["warnings"] == []
+    fields = fields_of_job(job)  # type: ignore[arg-type]
+    later = json.loads(Calls().handle("numbers_later", json.dumps({"fields": fields})))
+    assert f"Set them {off:.0f}' 0\" outside" in seen(later["slab"])
+
+
+RODS = [{"stake": name, "edge": "outside", "level": level} for name, level in (("A", "4.2 ft"), ("M", "5.1 ft"))]
+
+
+@pytest.mark.parametrize(("grade", "told"), [
+    ({"ground": RODS}, "A outer is 4.20: over 30' 0\" from the tops. These look like rod readings: type heights, HI "
+                       "109.00 minus rod."),
+    ({"ground": RODS, "instrument": None}, "These look like rod readings: type heights, or HI minus rod."),
+    ({"ground": [AT_A, RODS[1]]}, "M outer is 5.10: over 30' 0\" from the tops."),  # one of them is enough
+    ({"ground": [{**AT_A, "level": "702 ft"}]}, "The top at A is 104.50. Measure both from one benchmark."),
+    ({"ground": [AT_A], "from": None, "instrument": None}, "The top at A has no elevation: type it first."),
+])  # fmt: skip
+def test_heights_that_no_ground_has_stop_the_tops(grade: dict[str, Any], told: str) -> None:
+    """Rod readings typed as heights made a fill of a hundred feet. 30 ft: common practice, no source."""
+    grade = {key: value for key, value in {**WALL["grade"], **LEVELS, **grade}.items() if value is not None}
+    answer = answer_to({**WALL, "slab": FOOTED, "grade": grade})
+    part, row = answer["grades"], next(row for row in answer["build"] if row["key"] == "grades")
+    assert part["state"] == row["state"] == "stop" and row["panel"] == "slope" and told in part["stop"]["text"]
+    assert part["digs"] == [] and part["rows"] == [] and row["text"] == say("grades.far_head")
+    for text in (seen(build_html(answer, "grades")), seen(forms_sides(answer, "May 31")), sheet_text(answer)):
+        assert told in " ".join(text.split()) and not re.search(r"(fill|cut) \d", text)
+    fields = fields_of_job({**WALL, "slab": FOOTED, "grade": grade, "offset": "9 ft", "toward": "outside"})  # type: ignore[arg-type]
+    for bar in (
+        json.loads(Calls().handle("numbers_later", json.dumps({"fields": fields})))["state"],
+        json.loads(Calls().handle("face", json.dumps({"fields": fields, "face": "paper", "panel": ""})))["state"],
+    ):
+        assert (bar["sign"], bar["text"], bar["panel"]) == ("ask", say("grades.far_head"), "slope")
+
+
+def test_a_slabs_heights_are_held_to_it_too_and_honest_ground_isnt() -> None:
+    walk = {**WALL, "width": "5 ft", "slab": {"thickness": "4 in"}}
+    grade = {"slope": 0, "cross": 0, **LEVELS}
+    assert answer_to({**walk, "grade": {**grade, "ground": RODS}})["grades"]["stop"]["head"] == say("grades.far_head")
+    pad = {**walk, "slab": {"thickness": "4 in", "fills": True}}
+    pad = {key: value for key, value in pad.items() if key not in ("width", "edge")}
+    filled = answer_to({**pad, "grade": {**grade, "ground": RODS}})["grades"]
+    assert filled["stop"]["head"] == say("grades.far_head") and filled["ways"] == [] and filled["digs"] == []
+    steep = [{**AT_A, "level": "133 ft"}, {**AT_A, "stake": "M", "level": "75.5 ft"}]
+    assert answered(**{**LEVELS, "ground": steep})["grades"]["stop"] is None

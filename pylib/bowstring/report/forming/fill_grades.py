@@ -14,6 +14,7 @@ from bowstring.report.forming.grade_row import open_row
 from bowstring.report.forming.grade_rows import backs_of, digs_of, has_of, top_of
 from bowstring.report.forming.grade_told import across_limit_of, from_where, limit_of
 from bowstring.report.forming.grade_water import SLOWEST
+from bowstring.report.forming.ground_far import far_stop
 from bowstring.report.forming.heights import height, size_of, tape_of_heights
 from bowstring.report.forming.plan import USUAL_CROSS, Plan
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, down, percent, typed
@@ -48,12 +49,13 @@ def row_of_fill_grades(plan: Plan, part: GradesPart | None) -> BuildRow:
 
 def _told(plan: Plan, filled: Filled, settled: SettledPlane, part: GradesPart) -> GradesPart:
     plane = settled.plane
-    stop = _too_steep(settled) if plan.said.grade.demanded else None
-    rows = [] if stop else _rows(plan, filled, plane)
+    rows = _rows(plan, filled, plane)
+    far = far_stop(plan, rows, plane.start)
+    stop = far[0] if far else _too_steep(settled) if plan.said.grade.demanded else None
     warned = (
         runs_to_building(filled, plane) or settled.over or settled.across_over or settled.near or settled.across_near
     )
-    short, more = _two_lines(plan, filled, settled)
+    short, more = (far[0]["head"], far[1]) if far else _two_lines(plan, filled, settled)
     slopes = ((STRING, abs(plane.along)), (GREATEST, plane.greatest))
     part |= {
         "state": "stop" if stop else "near" if warned else "usual",
@@ -69,7 +71,7 @@ def _told(plan: Plan, filled: Filled, settled: SettledPlane, part: GradesPart) -
         "limit": settled.limit,
         "cross_limit": settled.across_limit,
         "hold": settled.hold,
-        "ways": list(_ways(settled)),
+        "ways": [] if far else list(_ways(settled)),
         "stop": stop,
         "warnings": list(_warnings(plan, settled, filled)),
         "sides": ["outside"],

@@ -9,7 +9,7 @@ from bowstring.forming.deep import Deep
 from bowstring.forming.grades import Grade, crown, cut_or_fill, rod
 from bowstring.forming.pad import Pad
 from bowstring.report.forming.deepness import along_arc, deep_of
-from bowstring.report.forming.footing import underside
+from bowstring.report.forming.footing import on_footing, underside
 from bowstring.report.forming.heights import elevation, hundredths, size_of, tape_of_heights
 from bowstring.report.forming.levels import over, reading
 from bowstring.report.forming.panels import jointing_of
@@ -102,6 +102,7 @@ def top_of(plan: Plan, top: float, start: float, ground: float | None, deeper: f
         "rod": elevation(tape, reading(tape, said.instrument, top)) if said.instrument is not None and seen else "",
         "rod_marks": tape.show(reads) if reads is not None and seen and tape.unit == "ft-in" else "",
         "dig": "" if ground is None else _dig(plan, top - deeper, ground),
+        "ground": "" if ground is None or not on_footing(plan) else elevation(tape, ground),
     }
 
 

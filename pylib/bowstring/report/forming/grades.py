@@ -10,11 +10,12 @@ from bowstring.report.forming.grade_said import Clashing, Settled, settle
 from bowstring.report.forming.grade_stops import row_of_clash, stop_of, too_steep, ways_of, ways_of_clash
 from bowstring.report.forming.grade_told import conclusion, judged_lines, level_drops, notes, warnings
 from bowstring.report.forming.grade_water import lowest, water
+from bowstring.report.forming.ground_far import far_stop
 from bowstring.report.forming.levels import read_from, read_short
-from bowstring.report.forming.near_cut import ground_told, near_cut
+from bowstring.report.forming.near_cut import near_cut
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
-from bowstring.report.forming.wall_heights import ALL, START, below_told
+from bowstring.report.forming.wall_heights import below_told, levels_of
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.words import say
@@ -39,39 +40,21 @@ def row_of_grades(plan: Plan, part: GradesPart | None) -> BuildRow:
 
 
 def _told(plan: Plan, settled: Settled) -> GradesPart:
-    """Tell tops that are settled; where the job stops past a limit, none of them."""
+    """Tell tops that are settled; where the job stops past a limit, or its ground can't be, none of them."""
     grade, judged = settled.grade, judge(plan, settled)
-    stop = None if is_wall(plan) else too_steep(plan, settled, judged)  # nobody walks on one
-    rows = rows_of(plan, grade)
-    short, more = two_lines(plan, settled, judged)
-    part = empty(plan)
-    part |= {
-        "state": "stop" if stop else "usual" if is_wall(plan) else _state(judged),
-        "short": short,
-        "more": more,
-        "judged": [] if is_wall(plan) else list(judged_lines(plan, settled, judged)),
-        "running": grade.running,
-        "high": settled.high,
-        "cross": abs(grade.cross),
-        "low": settled.low,
-        "crown": grade.crown or None,
-        "slopes": [{"line": line, "slope": slope, "shown": percent(slope)} for line, slope in judged.slopes.items()],
-        "steepest": judged.steepest,
-        "limit": judged.limit,
-        "cross_limit": judged.across_limit,
-        "hold": judged.hold,
-        "ways": [] if is_wall(plan) else ways_of(plan, settled, judged),
-        "stop": stop,
-        "warnings": [] if is_wall(plan) else list(warnings(plan, judged)),
-    }
-    if stop:
+    part, rows = _slopes(plan, settled, judged), rows_of(plan, grade)
+    far = far_stop(plan, rows, grade.start)
+    if far:
+        return part | {"state": "stop", "short": far[0]["head"], "more": far[1], "ways": [], "stop": far[0]}
+    if part["stop"]:
         return part
     drop, most = level_drops(plan, judged)
     level = _is_level_wall(plan, settled)
     part |= {
         "asks": list(asks(plan, rows, grade.start)),
-        "base": [*base_lines(plan), *ground_told(plan), *near_cut(plan, grade)],
-        "below": below_told(plan, grade.start, ALL if level else START),
+        "base": list(base_lines(plan)),
+        "below": below_told(plan, level=level),
+        "levels": levels_of(plan, grade.start, level=level),
         "digs": digs_of(rows),
     }
     if level:  # of every stake the same: its lines say it once
@@ -89,6 +72,40 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "notes": list(notes(plan, settled, judged)),
     }
     return part
+
+
+def _slopes(plan: Plan, settled: Settled, judged: Judged) -> GradesPart:
+    """Return a part with the slopes, judged; of a wall, on which nobody walks, they are told alone."""
+    grade = settled.grade
+    short, more = two_lines(plan, settled, judged)
+    part = empty(plan)
+    part |= {
+        "state": "usual",
+        "short": short,
+        "more": more,
+        "running": grade.running,
+        "high": settled.high,
+        "cross": abs(grade.cross),
+        "low": settled.low,
+        "crown": grade.crown or None,
+        "slopes": [{"line": line, "slope": slope, "shown": percent(slope)} for line, slope in judged.slopes.items()],
+        "steepest": judged.steepest,
+        "limit": judged.limit,
+        "cross_limit": judged.across_limit,
+        "hold": judged.hold,
+        "stop": None,
+    }
+    if is_wall(plan):
+        near = near_cut(plan, grade)
+        return part | {"state": "near", "more": near[0], "warnings": [near[1]]} if near else part
+    stop = too_steep(plan, settled, judged)
+    return part | {
+        "state": "stop" if stop else _state(judged),
+        "judged": list(judged_lines(plan, settled, judged)),
+        "ways": ways_of(plan, settled, judged),
+        "stop": stop,
+        "warnings": list(warnings(plan, judged)),
+    }
 
 
 def _is_level_wall(plan: Plan, settled: Settled) -> bool:
@@ -147,6 +164,7 @@ def empty(plan: Plan) -> GradesPart:
         "read_short": read_short(plan.tape, said),
         "has": [],
         "below": [],
+        "levels": None,
         "digs": [],
         "ways": [],
         "stop": None,

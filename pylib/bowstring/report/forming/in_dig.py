@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import ceil
 
+from bowstring.report.forming.cut_deep import cut_beside
 from bowstring.report.forming.edge_lines import dug_past, footing_past, overdig_of
 from bowstring.report.forming.plan import Plan, is_designed, is_wall
 from bowstring.report.forms.in_dig import InDigPart, OutOfDig
@@ -29,6 +30,7 @@ class Clear:
     Attributes:
         outside, inside: away from the center and toward it; radius: the drawing's line's; past: how far it is dug past
             each edge, or past a footing that reaches ``beyond`` the faces.
+        deep_out, deep_in: how deep a wall's dig is cut on either side, as far as that is known.
     """
 
     outside: float
@@ -36,6 +38,8 @@ class Clear:
     radius: float
     past: float
     beyond: bool
+    deep_out: float = 0.0
+    deep_in: float = 0.0
 
     def takes(self, outward: float) -> bool:
         """Tell whether a stake so far outward of the line, metres, stands in the dig.
@@ -47,13 +51,14 @@ class Clear:
         return -self.inside <= outward <= self.outside
 
 
-def whole_off(reach: float, *, feet: bool) -> float:
-    """Return the least whole distance, metres, that is clear past a dig line ``reach`` metres off: a hub's distance.
+def whole_off(reach: float, *, feet: bool, deep: float = 0.0) -> float:
+    """Return the least whole distance, metres, that is clear past a dig line ``reach`` metres off: a hub's distance. As
+    far from a cut so ``deep`` as that is deep (common practice, no source).
 
-    >>> whole_off(0.61, feet=False)
-    1.0
+    >>> whole_off(0.61, feet=False), whole_off(0.61, feet=False, deep=1.5)
+    (1.0, 2.2)
     """
-    return ceil((reach + CLEAR[feet]) / STEP[feet] - DUST) * STEP[feet]
+    return ceil((reach + max(CLEAR[feet], deep)) / STEP[feet] - DUST) * STEP[feet]
 
 
 def clear_of(plan: Plan) -> Clear | None:
@@ -65,7 +70,8 @@ def clear_of(plan: Plan) -> Clear | None:
         return None
     outer, inner = plan.edges
     out, within = max(outer.first, outer.last), min(inner.first, inner.last)
-    return Clear(out + past, past - within, radius, overdig_of(plan), beyond)
+    deep = (cut_beside(plan, side) for side in ("outside", "inside"))
+    return Clear(out + past, past - within, radius, overdig_of(plan), beyond, *deep)
 
 
 def report_in_dig(plan: Plan) -> InDigPart | None:
@@ -74,9 +80,10 @@ def report_in_dig(plan: Plan) -> InDigPart | None:
     if clear is None or not clear.takes(job.outward):
         return None
     head = say("in_dig.head" if is_designed(plan) else "in_dig.head_slab")
+    text = say("in_dig.told", head=head, dug=dug_told(clear, plan.tape, wall=is_wall(plan)))
     return {
-        "text": say("in_dig.told", head=head, dug=dug_told(clear, plan.tape, wall=is_wall(plan))),
-        "hint": say("in_dig.hint"),
+        "text": text,
+        "hint": say("in_dig.hint_deep" if is_by_depth(clear, job.tape) else "in_dig.hint"),
         "designed": is_designed(plan),
         "outside": clear.outside,
         "inside": clear.inside,
@@ -88,8 +95,12 @@ def ways_out_of(clear: Clear, tape: Tape, seen: Tape) -> list[OutOfDig]:
     """Return how to set the stakes clear of the dig; ``tape``: the job's, in whose unit a field is read, ``seen``: the
     one that texts are written by."""
     ways: list[OutOfDig] = []
-    for side, toward, reach in (("outside", "outside", clear.outside), ("inside", "centre", clear.inside)):
-        off = whole_off(reach, feet=tape.feet)
+    sides = (
+        ("outside", "outside", clear.outside, clear.deep_out),
+        ("inside", "centre", clear.inside, clear.deep_in),
+    )
+    for side, toward, reach, deep in sides:
+        off = whole_off(reach, feet=tape.feet, deep=deep)
         if side == "inside" and clear.radius - off < CLEAR[tape.feet]:
             continue  # at the center they would stand on each other
         text = say(f"in_dig.{side}", off=seen.show_whole(off))
@@ -101,3 +112,8 @@ def dug_told(clear: Clear, seen: Tape, *, wall: bool) -> str:
     """Return how far it is dug past what, as a sentence: the number that the others hang on."""
     what = "footing" if clear.beyond else "wall" if wall else "slab"
     return say("in_dig.dug", past=say(f"in_dig.past_{what}", past=seen.show_whole(clear.past)))
+
+
+def is_by_depth(clear: Clear, tape: Tape) -> bool:
+    """Tell whether stakes are set farther off than clear of the dig, for its depth."""
+    return max(clear.deep_out, clear.deep_in) > CLEAR[tape.feet]

@@ -9,21 +9,16 @@ from bowstring.report.forming.heights import elevation
 from bowstring.report.forming.levels import reading
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import thick
+from bowstring.report.forms.build_grades import LevelTable
 from bowstring.words import say
 
-ALL, START, NONE = "all", "A", ""
-"""Where levels and readings hold: all along, at A, or they are told of nowhere."""
 
-
-def below_told(plan: Plan, start: float, where: str) -> list[str]:
-    """Return how far the footing and the dig are under a wall's top, as sentences; none of a slab.
-
-    ``start``: its top where it begins, metres; ``where``: ``ALL`` of a top that is level, else ``START`` or ``NONE``.
-    """
+def below_told(plan: Plan, *, level: bool) -> list[str]:
+    """Return how far the footing and the dig are under a wall's top, as sentences; none of a slab. ``level``: whether
+    its top is, all along."""
     if not on_footing(plan) or plan.said.slab.thickness is None:
         return []
-    told = [_below(plan), *(_levels(plan, start, where) if where else ())]
-    return told if where == ALL else [*told, say("walled.runs_with_top")]
+    return [_below(plan), *([] if level else [say("walled.runs_with_top")])]
 
 
 def _below(plan: Plan) -> str:
@@ -35,18 +30,39 @@ def _below(plan: Plan) -> str:
     return say("walled.below", footing=shown["footing"], dig=shown["dig"])
 
 
-def _levels(plan: Plan, start: float, where: str) -> Iterator[str]:
-    """Yield the levels and the readings of what is under a top, and its own."""
+def levels_of(plan: Plan, start: float, *, level: bool) -> LevelTable | None:
+    """Return the levels and the readings of a wall's top and of what is under it, of those that the job has; ``None``
+    of a slab, and where it has neither. ``start``: the top at A, metres, or all along where that is ``level``."""
+    said, tape = plan.said.grade, plan.tape
+    hi = said.instrument
+    if not on_footing(plan) or plan.said.slab.thickness is None or (said.start is None and hi is None):
+        return None
+    heads = [say("walled.all_along" if level else "walled.at_A"), say("walled.head_below")]
+    heads += [] if said.start is None else [say("walled.head_level", unit="ft" if tape.feet else "m")]
+    heads += [] if hi is None else [say("walled.head_rod", hi=elevation(tape, hi))]
+    rows = []
+    for name, depth in {"top": 0.0, **depths_under(plan)}.items():
+        row = [say(f"walled.row_{name}"), thick(tape, depth) if depth else "0"]
+        row += [] if said.start is None else [elevation(tape, start - depth)]
+        row += [] if hi is None else [_read(plan, reading(tape, hi, start - depth))]
+        rows.append(row)
+    return {"heads": heads, "rows": rows}
+
+
+def levels_told(plan: Plan, start: float) -> Iterator[str]:
+    """Yield the levels and the readings of a top that is level all along, and of what is under it, as sentences."""
     tape, said = plan.tape, plan.said.grade
+    if not on_footing(plan) or plan.said.slab.thickness is None:
+        return
     levels = {name: start - depth for name, depth in {"top": 0.0, **depths_under(plan)}.items()}
     if said.start is not None:
         told = ", ".join(say(f"walled.of_{name}", at=elevation(tape, level)) for name, level in levels.items())
-        yield say(f"walled.levels_{where}", unit="ft" if tape.feet else "m", told=told)
+        yield say("walled.levels", unit="ft" if tape.feet else "m", told=told)
     if said.instrument is not None:
-        reads = {name: reading(tape, said.instrument, level) for name, level in levels.items()}
-        told = ", ".join(say(f"walled.of_{name}", at=_read(plan, read)) for name, read in reads.items() if read >= 0)
+        reads = {name: _read(plan, reading(tape, said.instrument, level)) for name, level in levels.items()}
+        told = ", ".join(say(f"walled.of_{name}", at=read) for name, read in reads.items() if read)
         if told:
-            yield say(f"walled.rods_{where}", told=told)
+            yield say("walled.rods", told=told)
 
 
 def depths_under(plan: Plan) -> dict[str, float]:
@@ -62,6 +78,9 @@ def depths_under(plan: Plan) -> dict[str, float]:
 
 
 def _read(plan: Plan, reads: float) -> str:
-    """Return a rod reading in hundredths of a foot, with inches beside them where the tape has those."""
+    """Return a rod reading in hundredths of a foot, with inches beside them where the tape has those; empty over the
+    instrument, where none can be read."""
+    if reads < 0:
+        return ""
     hundredths = elevation(plan.tape, reads)
     return say("walled.read", feet=hundredths, marks=plan.tape.show(reads)) if plan.tape.unit == "ft-in" else hundredths

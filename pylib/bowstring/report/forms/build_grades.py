@@ -14,7 +14,8 @@ class TopPart(TypedDict):
         feet: the same in hundredths of a foot, from the exact value by itself; empty where one text tells all.
         elevation: in the job's own levels; rod, rod_marks: what a rod on it reads, in decimals and in inches; empty
             where nothing says the level or the instrument, and where the top stands above the instrument.
-        dig: how much is cut or filled under it; empty where the ground wasn't measured there.
+        dig: how much is cut or filled under it; empty where the ground wasn't measured there. ground: of a wall's dig
+            the ground's own height, as it was measured.
     """
 
     level: float
@@ -26,6 +27,7 @@ class TopPart(TypedDict):
     rod: str
     rod_marks: str
     dig: str
+    ground: str
 
 
 @final
@@ -82,6 +84,15 @@ class GradeStop(TypedDict):
 
 
 @final
+class LevelTable(TypedDict):
+    """What lies under a wall's top, from it down, in the job's levels and as a rod reads: a table's heads, where that
+    holds first, and its rows, each with its name first."""
+
+    heads: list[str]
+    rows: list[list[str]]
+
+
+@final
 class GradesPart(TypedDict):
     """The tops of the forms. What is bold in ``judged`` and ``base`` stands between stars (see ``words.stars``).
 
@@ -105,7 +116,8 @@ class GradesPart(TypedDict):
         has: which of a top's texts exist beside ``shown``: ``feet``, ``elevation``, ``rod``, ``dig``.
         ways: what settles a slope that is over a limit; stop: ``None`` where the grades may be used.
         asks: what is still missing for a part of this; warnings: what is over a limit, or near it.
-        below: how far under a wall's top its footing and its dig are; digs: the rows where the ground was measured.
+        below: how far under a wall's top its footing and its dig are; levels: the same with levels and rod readings,
+            ``None`` of a slab and where the job has neither; digs: the rows where the ground was measured.
         base: where the bed is, under the form; notes: what was taken, and how to read the numbers; cautions: of slopes.
     """
 
@@ -141,6 +153,7 @@ class GradesPart(TypedDict):
     warnings: list[str]
     base: list[str]
     below: list[str]
+    levels: LevelTable | None
     digs: list[TopRow]
     notes: list[str]
     cautions: list[str]

@@ -12,7 +12,7 @@ from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, is_over, percent
-from bowstring.report.forming.wall_heights import ALL, NONE, below_told
+from bowstring.report.forming.wall_heights import below_told, levels_told
 from bowstring.report.lined.grade_limits import LineJudged
 from bowstring.report.lined.grade_said import LineSettled
 from bowstring.report.lined.line import name_of
@@ -135,7 +135,7 @@ def _under(plan: LinePlan, settled: LineSettled) -> list[str]:
     """Return how far the footing and the dig are under a wall's top."""
     grade = settled.grade
     level = not grade.running and not grade.cross and not grade.crown
-    return below_told(plan.plan, grade.start, ALL if level else NONE)
+    return [*below_told(plan.plan, level=level), *(levels_told(plan.plan, grade.start) if level else ())]
 
 
 def paper_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> list[str]:

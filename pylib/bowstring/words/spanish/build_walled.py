@@ -57,9 +57,12 @@ MESSAGES = {
         "Mida cada una desde el inicio de la línea, nunca de marca a marca, por la *~cara del concreto~*."
     ),
     # what is under it
-    "walled.below": "Zapata por arriba: *{footing}* abajo del canto; excave *{dig}* abajo del canto.",
+    "walled.below": (
+        "Zapata por arriba: *{footing}* abajo del canto del muro; fondo de la excavación *{dig}* abajo del canto."
+    ),
     "walled.below_base": (
-        "Zapata por arriba: *{footing}* abajo del canto; fondo de la zapata: {under}; excave *{dig}*, con la base."
+        "Zapata por arriba: *{footing}* abajo del canto del muro, fondo de la zapata a {under}; fondo de la "
+        "excavación *{dig}* abajo del canto, con la base."
     ),
     "walled.below_bottom": "Pie del muro: *{height}* abajo del canto.",
     "walled.of_top": "canto {at}",
@@ -67,19 +70,28 @@ MESSAGES = {
     "walled.of_footing": "zapata por arriba {at}",
     "walled.of_under": "fondo de la zapata {at}",
     "walled.of_dig": "fondo de la excavación {at}",
-    "walled.levels_all": "Elevaciones, {unit}: {told}.",
-    "walled.levels_A": "Elevaciones en A, {unit}: {told}.",
-    "walled.rods_all": "El estadal marca: {told}.",
-    "walled.rods_A": "El estadal en A marca: {told}.",
+    "walled.levels": "Elevaciones, {unit}: {told}.",
+    "walled.rods": "El estadal marca: {told}.",
     "walled.read": "{feet} ({marks})",
+    "walled.all_along": "En todo el largo",
+    "walled.at_A": "En A",
+    "walled.head_below": "abajo del canto",
+    "walled.head_level": "elevación, {unit}",
+    "walled.head_rod": "estadal; aparato {hi}",
+    "walled.row_top": "Canto del muro",
+    "walled.row_wall": "Pie del muro",
+    "walled.row_footing": "Zapata por arriba",
+    "walled.row_under": "Fondo de la zapata",
+    "walled.row_dig": "Fondo de la excavación",
+    "walled.digs": "Corte o relleno; terreno",
+    "walled.over_ground": "{form}; terreno",
+    "walled.ground_at": "{dig}; {level}",
     "walled.runs_with_top": (
         "Se toma que la zapata corre con el canto, el muro igual de alto a todo lo largo. Si va ~a nivel~ o "
         "escalonada, excave según el ~plano~."
     ),
     "walled.to_base": "Corte y relleno son hasta el fondo de la base, bajo la zapata.",
-    "walled.ground": "Terreno medido, {unit}: {told}.",
-    "walled.ground_outside": "{stake} exterior {level}",
-    "walled.ground_inside": "{stake} interior {level}",
+    "walled.near_cut_row": "~estacas~ a {gap} de una excavación de {deep} de hondo",
     "walled.near_cut": (
         "Sus ~estacas~ quedan a {gap} de una excavación de {deep} de hondo. Lo usual: tan lejos como es de honda."
     ),
@@ -158,7 +170,9 @@ MESSAGES = {
     "in_dig.past_wall": "{past} más allá de cada cara",
     "in_dig.past_slab": "{past} más allá de cada borde",
     "in_dig.dug": "Se excava {past}.",
+    "in_dig.by_depth": "Lo usual: tan lejos de la excavación como es de honda.",
     "in_dig.hint": "Si las deja: ~trompos~ afuera antes de excavar.",
+    "in_dig.hint_deep": "Es tan lejos como es de honda. O ponga ~trompos~ antes de excavar.",
     "in_dig.outside": "Ponerlas {off} por fuera",
     "in_dig.inside": "Ponerlas {off} por dentro",
 }
