@@ -175,6 +175,17 @@ def test_the_footings_forms_are_listed_bought_and_staked_as_a_slabs() -> None:
     assert bare["footing"] is None and "footing" not in " ".join(bare["faces"])
 
 
+def test_a_footings_splices_keep_off_no_stake_of_the_layout() -> None:
+    """None stands at its form. Its inner edge, 40 ft 8 in on R 32 ft 4 in and a foot past each end, is 42 ft 8 in:
+    10, 10, 10 and 14 ft are as much lumber as 14, 14 and 16, with a splice more."""
+    wall = {"poured": "wall", "thickness": "4 ft 2 in", "footing_width": "2 ft 6 in", "footing_depth": "12 in"}
+    job = {**WALL, "arc": {"radius": "34 ft", "chord": "40 ft"}, "width": "10 in", "slab": wall, "levels": 4}
+    footing = answer_to({**job, "offset": "3 ft", "toward": "outside", "driven": "hub"})["edges"]["footing"]
+    inner = footing["cut"][1]["boards"]
+    assert sorted(int(size) for size in re.findall(r"\d+", inner)) == [14, 14, 16], inner
+    assert not footing["gave_way"]
+
+
 def test_the_end_forms_have_a_count_a_width_and_a_height() -> None:
     """They stand between both faces, square to the line: as wide as the wall is thick there."""
     slab = {"poured": "wall", "thickness": "3 ft 6 in"}

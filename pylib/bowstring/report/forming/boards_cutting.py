@@ -56,7 +56,8 @@ def cut(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...]) -> Cut | None
         return _straight_cut(plan, choice) if plan.filled is not None else None
     board, practice, lengths = choice.used.board, choice.practice, choice.lengths
     runs = tuple(Run(length_of(edge, board, choice.overrun), choice.overrun) for edge in edges)
-    stakes = tuple(sorted(share for _name, share in plan.shares()))
+    # No stake of the layout stands at a footing's form: in its dig they are gone, or they stand clear of it.
+    stakes = () if plan.of_footing else tuple(sorted(share for _name, share in plan.shares()))
     rules = Rules(practice.least, practice.saw, practice.clear, practice.apart, stakes)
     order = _orders(plan, runs, lengths, rules)
     count = sum(len(pieces) - 1 for pieces in order.pieces) if order else 0
