@@ -36,12 +36,13 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   const standing = () => (root.dataset.sheet === "computed" && !("stale" in root.dataset) && look.shown?.card) || 0;
 
   // On a desk the numbers and their panels stand at the left, whatever is at the right.
-  function open(face, panel) {
+  function open(face, panel, field) {
     const { now, wide } = place;
     const stays = panel === "jobs" || (wide && face === "numbers");
     // From one panel to another nothing is put between them: Back leads to what was there before both.
     const go = now.panel && panel ? place.replace : place.go;
     go({ face: stays ? now.face : face, card: stays ? now.card : null, panel });
+    lead(panel, field);
   }
 
   let again = 0; // the card that the checks sent back to, a stake to be set again, as long as nobody looks at anything else
@@ -90,7 +91,8 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     frame = requestAnimationFrame(() => (rested = setTimeout(awake, REST)));
   }
 
-  // To the question itself in a panel that opens at its top: a field by its id, else the first that something is wrong with.
+  // To the question itself in a panel that opens at its top: a field by its id, else the first that something is wrong with,
+  // and into it.
   function lead(name, field) {
     setTimeout(() => {
       const panel = name && document.getElementById(`panel-${name}`);
@@ -98,6 +100,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       const where = panel && (field ? panel.querySelector(`[data-field="${field}"], #${field}`) : wrong());
       for (let fold = where?.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
       where?.scrollIntoView({ block: "center" });
+      where?.matches("[data-bad]") && where.querySelector(".entry > *")?.focus();
     });
   }
 
@@ -116,10 +119,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
     "panel-close": () => place.leave(),
-    face({ face, open: panel, field }) {
-      open(face, panel ?? "");
-      lead(panel, field);
-    },
+    face: ({ face, open: panel = "", field }) => open(face, panel, field),
     // What the bar at the top says is to be answered, or stops: the first of it.
     asked({ open: answers }) {
       if (answers) {
@@ -131,8 +131,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       const stopped = bar.hidden && building("#build .build-rows .stop[data-open]");
       if (stopped) return open("build", stopped.dataset.open);
       const panel = bar.hidden ? "" : (bar.dataset.open ?? bar.dataset.panel);
-      open("numbers", panel);
-      lead(panel, bar.dataset.field);
+      open("numbers", panel, bar.dataset.field);
     },
     go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);

@@ -57,6 +57,12 @@ function typedNow() {
   return Object.fromEntries(Object.entries(said).filter(([, text]) => text.trim()));
 }
 
+// What was read at a stake goes with its name: it stands in no field of its row.
+form.addEventListener("change", ({ target: { name, value } }) => {
+  if (!/^got-.*stake$/.test(name) || value) return;
+  for (const held in beside) if (held.startsWith(name.slice(0, -5))) delete beside[held];
+});
+
 // Put texts into some fields and leave the others as they are; an empty one empties its field.
 export function fill(fields) {
   rowsFor({ ...typed(), ...fields });

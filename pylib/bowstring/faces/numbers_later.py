@@ -77,13 +77,17 @@ def _go(answer: Answer, done: Collection[int], building: bool) -> str:
     return say("forming.go_on") if step > len(layout_cards(answer)) else say("numbers.go_on", step=step)
 
 
-def refused_later(fields: Mapping[str, str], refusal: BadJob, name: str, shown: str | None = None) -> NumbersLater:
-    """Return the same for a job that has no layout; ``name`` is the id of the field that it is refused for."""
+def refused_later(
+    fields: Mapping[str, str], refusal: BadJob, name: str, shown: str | None = None, label: str = ""
+) -> NumbersLater:
+    """Return the same for a job that has no layout; ``name`` is the id of the field that it is refused for, ``label``
+    what it is called."""
     typed = {name: text.strip() for name, text in fields.items() if text.strip()}
     panel = panel_of(name) if name else "method"
     arcs = arcs_of_fields(typed)
     told = panel and arcs.settled is not None and not is_asked(name, arcs, typed)
-    changed = {panel: line_of(refusal.wrong, WRONG)} if told else {}
+    wrong = say("page.error", label=label, text=refusal.wrong) if label else refusal.wrong
+    changed = {panel: line_of(wrong, WRONG)} if told else {}
     return _with(fields, changed, [], shown)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
@@ -10,6 +11,7 @@ from bowstring.errors import bad
 from bowstring.geometry.plane import Point
 from bowstring.units.echo import quoted
 from bowstring.units.lengths import Length, read_length
+from bowstring.units.numerals import Refused, plain
 from bowstring.units.slopes import is_plain, read_slope, show_slope
 from bowstring.units.stationing import read_station
 from bowstring.units.tape import Tape
@@ -25,6 +27,15 @@ SPELLED = {"center": "centre"}
 
 PLAIN_NAME = 40
 """Most characters of an unknown name that an error's field repeats."""
+
+
+_FRACTION = re.compile(r"(?:([0-9]{1,6})[ -]+)?([0-9]{1,6})/([1-9][0-9]{0,5})")
+
+
+def _written_out(text: str) -> str:
+    """Return a number's text, a fraction as its decimals. Raises ``Refused`` for signs that no number has."""
+    parts = _FRACTION.fullmatch(plain(text))
+    return text.strip() if parts is None else repr(int(parts[1] or 0) + int(parts[2]) / int(parts[3]))
 
 
 @dataclass(frozen=True)
@@ -133,15 +144,17 @@ class Reader:
             raise bad(self.field(name), "job.not_a_flag")
         return value if isinstance(value, bool) else None
 
-    def number(self, name: str, low: float, high: float) -> float | None:
-        """Return a plain number from ``low`` to ``high``, or ``None`` when it isn't there."""
+    def number(self, name: str, low: float, high: float, *, fractions: bool = False) -> float | None:
+        """Return a plain number from ``low`` to ``high``, or ``None`` when it isn't there; ``fractions``: written as
+        1/4 or 9-1/2, too. Of a percent they would be read two ways."""
         if name not in self.job:
             return None
         value = self.job[name]
         if isinstance(value, str):
             try:
-                value = float(value.strip().removesuffix("%")) if len(value) <= PLAIN_NAME else None
-            except ValueError:
+                text = value.strip() if len(value) <= PLAIN_NAME else ""
+                value = float((_written_out(text) if fractions else text).removesuffix("%"))
+            except (ValueError, Refused):
                 value = None
         if isinstance(value, bool) or not isinstance(value, int | float) or not low <= value <= high:
             raise bad(self.field(name), "job.number", low=f"{low:g}", high=f"{high:g}")

@@ -6,10 +6,14 @@ from collections.abc import Callable, Mapping
 from html import escape
 
 from bowstring.errors import BadJob
+from bowstring.faces.help_line import fill_button
 from bowstring.faces.question_lines import is_edge_open
+from bowstring.faces.questions import panel_of
 from bowstring.faces.slab_lines import is_side_open, side_asked
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.called import called
+from bowstring.page.fields import field_of
+from bowstring.page.labels import label_of
 from bowstring.page.shown import note_of, shown_here
 from bowstring.page.slab_fields import is_of_slab_alone, without_slab
 from bowstring.page.talk import Asked, refused
@@ -189,10 +193,14 @@ def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
     face = numbers(fields, shown=shown_here())
     is_open = face["sign"] == "open"
     text = say("page.two_first") if is_open else say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
+    name = "" if is_open else field_of(refusal.field, fields) or ""
+    label = label_of(name, fields) if name else ""
+    if label:
+        text = say("page.error", label=label, text=text)
     html = (
         f'<div class="scroll"><section class="stopbox plain"><h2 tabindex="-1">{escape(say("page.not_yet"))}</h2>'
-        f"<p>{escape(text)}</p></section></div>"
-        f'<div class="thumb one"><button type="button" class="btn first" data-do="face" data-face="numbers">'
+        f"<p>{escape(text)}</p>{_forget(fields, refusal)}</section></div>"
+        f'<div class="thumb one"><button type="button" class="btn first" data-do="face" data-face="numbers"{_at(name)}>'
         f"{escape(say('page.to_numbers'))}</button></div>"
     )
     state = face["state"] if face["sign"] != "computed" else {"sign": "refused", "text": say("page.state_refused")}
@@ -203,6 +211,23 @@ def _not_yet(fields: Mapping[str, str], refusal: BadJob) -> Made:
         "badges": {"checks": ""},
         **_of_job(fields),
     }
+
+
+def _at(name: str) -> str:
+    """Where a field stands that is wrong: its panel, and itself."""
+    panel = panel_of(name) if name else ""
+    return f' data-open="{panel}" data-field="{name}"' if panel else ""
+
+
+def _forget(fields: Mapping[str, str], refusal: BadJob) -> str:
+    """A button that forgets what was got at stakes that this layout can't take up; empty where something else is
+    wrong."""
+    if not refusal.field.startswith("got["):
+        return ""
+    from bowstring.page.forgetting import forgets
+
+    stakes, blanks = forgets(fields, refusal)
+    return f"<p>{fill_button(blanks, say('page.forget', stakes=stakes))}</p>" if blanks else ""
 
 
 def _of_job(fields: Mapping[str, str]) -> Made:

@@ -26,7 +26,6 @@ from bowstring.page.rows import (
     ROW_NAMES,
     SITE_FIELDS,
     STANDS,
-    filled_rows,
     in_texts,
     is_measure,
     is_row,
@@ -303,7 +302,7 @@ def _found(typed: Mapping[str, str]) -> dict[str, object]:
 
 def _got_rows(typed: Mapping[str, str]) -> list[dict[str, object]]:
     rows: list[dict[str, object]] = []
-    for number, row in enumerate(filled_rows(typed, "got")):
+    for number, row in enumerate(told_rows(typed, "got")):
         places = {name: f"got-{row}-{name}" for name in ("stake", "sagitta")}
         got: dict[str, object] = {name: typed[place] for name, place in places.items() if place in typed}
         halves = [typed.get(f"got-{row}-half_chords-{half}") for half in range(2)]

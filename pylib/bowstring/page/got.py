@@ -13,7 +13,7 @@ from bowstring.job.terms import MOST_MEASURES
 from bowstring.page.fields import YES, unit_of
 from bowstring.page.found import found_panel, proved_by
 from bowstring.page.hanging import hanging
-from bowstring.page.rows import filled_rows, is_row, measures_in
+from bowstring.page.rows import blanks_of, filled_rows, measures_in
 from bowstring.page.set_again import end_panel, string_panel
 from bowstring.page.shown import answering_here, kept_text, tape_here, unit_here
 from bowstring.page.talk import Asked
@@ -79,7 +79,7 @@ def _panel(now: Now, fields: Typed, typed: Typed, step: StepRow, row: int | None
     readings = [
         _reading(number, pair, text, fields) for number, (pair, text) in enumerate(zip(pairs, texts, strict=True))
     ]  # fmt: skip
-    forget, level = _blanks(fields, row), any("slope" in one for one in step["measures"])
+    forget, level = blanks_of(fields, row), any("slope" in one for one in step["measures"])
     undone = hanging(now.answered, now.base, now.card) if forget else None
     panel = Panel(say("face_got.head", stake=place_name(stake)), readings, forget=forget, level=level, undone=undone)
     differs = [number for number, one in enumerate(readings) if one.note]
@@ -182,14 +182,7 @@ def taken_back(answered: Answer, fields: Typed, card: int) -> dict[str, str]:
     """Return the fields that take back what was got at a card, none where nothing was."""
     steps = [step for step in answered["steps"] if step["number"] in answered["cards"][card - 1]["steps"]]
     rows = [row for step in steps if (row := _row_of(fields, step)) is not None]
-    return _blanks(fields, rows[0] if rows else None)
-
-
-def _blanks(fields: Typed, row: int | None) -> dict[str, str]:
-    """The fields that take a row back."""
-    if row is None:
-        return {}
-    return {name: "" for name, text in fields.items() if name.startswith(f"got-{row}-") and text and is_row(name)}
+    return blanks_of(fields, rows[0] if rows else None)
 
 
 def _kept(fields: Typed, row: int | None, pairs: Sequence[Pair]) -> dict[int, str]:

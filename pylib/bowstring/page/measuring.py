@@ -61,6 +61,10 @@ def shown_numbers(asked: Asked) -> dict[str, object]:
         wrong={error["id"]: error["text"] for error in errors if error["id"]},
         shown=shown_here(),
     )
+    if any(name.startswith("got-") for name in fields):
+        from bowstring.page.forgetting import held_by_rows
+
+        echoes = echoes | held_by_rows(fields)
     lined = is_lined(fields)
     if lined and asked.get("panel") == "pieces" and not is_unit_open(fields):
         from bowstring.page.pieces_told import told_of_pieces  # what lays a line and draws it
@@ -105,7 +109,11 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         if is_of_slab_alone(refusal):
             return _without_slab(asked, last, fields, refusal, errors)
         plan = _plan_without(fields, refusal) if asked.get("panel") == "way" else ""
-        return {**refused_later(fields, refusal, name, shown_here()), "errors": errors, "site_plan": plan}
+        return {
+            **refused_later(fields, refusal, name, shown_here(), label_of(name, fields)),
+            "errors": errors,
+            "site_plan": plan,
+        }
     done, building = _done(answered, asked, last), bool(marks_of(asked["fields"]))
     later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
     from bowstring.page.facing import out_of, standing_of
@@ -151,12 +159,16 @@ def _without_slab(
     from bowstring.faces.numbers_later import numbers_later, refused_later
 
     name = field_of(refusal.field, fields) or ""
-    wrong = refused_later(fields, refusal, name, shown_here())["lines"]
+    wrong = refused_later(fields, refusal, name, shown_here(), label_of(name, fields))["lines"]
     try:
         answered = last.for_fields(without_slab(asked["fields"]))
     except BadJob as other:
         name = field_of(other.field, fields) or ""
-        return {**refused_later(fields, other, name, shown_here()), "errors": errors, "site_plan": ""}
+        return {
+            **refused_later(fields, other, name, shown_here(), label_of(name, fields)),
+            "errors": errors,
+            "site_plan": "",
+        }
     later = numbers_later(answered, fields, done_of(asked["fields"]), shown_here(), wrong=wrong)
     return {**later, "errors": errors, "site_plan": ""}
 

@@ -163,8 +163,19 @@ def filled_rows(typed: Typed, group: str) -> list[int]:
 
 
 def told_rows(typed: Typed, group: str) -> list[int]:
-    """Return the same without the obstacles that are there no more: the rows that a job has, in its order."""
-    return [row for row in filled_rows(typed, group) if typed.get(f"{group}-{row}-stops") != REMOVED]
+    """Return the same without the obstacles that are there no more, and without rows of what was got that were emptied:
+    the rows that a job has, in its order. What was read at a stake nobody names is no row's."""
+    rows = filled_rows(typed, group)
+    if group == "got":
+        return [row for row in rows if any(typed.get(f"got-{row}-{name}", "").strip() for name in ROW_NAMES["got"])]
+    return [row for row in rows if typed.get(f"{group}-{row}-stops") != REMOVED]
+
+
+def blanks_of(typed: Typed, row: int | None) -> dict[str, str]:
+    """Return the fields that take back a row of what was got, each empty."""
+    if row is None:
+        return {}
+    return {name: "" for name, text in typed.items() if name.startswith(f"got-{row}-") and text and is_row(name)}
 
 
 def row_count(typed: Typed, group: str) -> int:

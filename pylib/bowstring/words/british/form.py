@@ -7,9 +7,7 @@ MESSAGES = {
         "after it then bring the setting out back onto the arc."
     ),
     "form.degree_by.chord": "a chord of 100 ft (railways)",
-    "form.offset.help": (
-        "How far out the pegs stand, or the board's thickness (a pin's edge there). Blank: on the line itself."
-    ),
+    "form.offset.help": "How far out the pegs stand, or the board's thickness. Blank: on the line itself.",
     "form.diameter.help": "Write its unit. Where a board follows, the pin's centre goes half of this off the line.",
     "form.toward": "Offset towards",
     "form.toward.help": (

@@ -73,7 +73,7 @@ MESSAGES = {
     "why.stakes.told": "Along A to B and square off. *{count} stakes*, {gap} apart.",
     "why.on_line.pin": "The *center of each pin*.",
     "why.on_line.pin_back": "Each pin's *edge toward the board*, not its center.",
-    "why.on_line.pin_maybe": "The *center of each pin*; its edge where a board goes against it.",
+    "why.on_line.pin_maybe": "The *center of each pin*; its edge where it meets a board.",
     "why.on_line.marked": "The *mark on top* of each stake.",
     "why.on_line.hub": "The *tack in each hub*.",
     "why.on_line.board": "The *concrete side* of the board.",

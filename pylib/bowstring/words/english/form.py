@@ -65,7 +65,7 @@ MESSAGES = {
     "form.drawn_to.short": "Which line the drawing is dimensioned to",
     "form.driven": "What stands on the line",
     "form.offset": "Offset of the stakes from the drawn line",
-    "form.offset.help": "How far out the hubs stand, or the board's thickness (a pin's edge there). Blank: on the line itself.",
+    "form.offset.help": "How far out the hubs stand, or the board's thickness. Blank: on the line itself.",
     "form.width": "Width",
     "form.width.of_wall": "Wall thickness",
     "form.width.help": "Edge to edge of concrete.",

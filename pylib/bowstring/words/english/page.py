@@ -61,6 +61,9 @@ MESSAGES = {
     "page.no_script": (
         "This page needs scripts to work out your numbers. Without them, nothing here is computed: don't build from it."
     ),
+    "page.forget": "Forget {stakes}",
+    "page.got_holds": "Holds {read}.",
+    "page.got_read": "{start} to {end} {shown}",
     "page.error": "{label}: {text}",
     "page.error_text": "{wrong} {remedy}",
     "page.status_failed": "Not working",

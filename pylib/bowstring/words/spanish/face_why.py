@@ -76,7 +76,7 @@ MESSAGES = {
     "why.stakes.told": "A lo largo de A-B y ~a escuadra~. *{count} ~estacas~*, cada {gap}.",
     "why.on_line.pin": "El *~centro~ de cada ~estaca de acero~*.",
     "why.on_line.pin_back": "El *borde hacia la ~tabla~* de cada ~estaca de acero~, no su ~centro~.",
-    "why.on_line.pin_maybe": "El *~centro~ de cada ~estaca de acero~*; su borde donde una ~tabla~ va contra ella.",
+    "why.on_line.pin_maybe": "El *~centro~ de cada ~estaca de acero~*; su borde si da a una ~tabla~.",
     "why.on_line.marked": "La *marca de arriba* de cada ~estaca~.",
     "why.on_line.hub": "La *~tachuela~ de cada ~trompo~*.",
     "why.on_line.board": "El *lado del ~concreto~* de la ~tabla~.",

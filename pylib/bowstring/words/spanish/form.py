@@ -67,9 +67,7 @@ MESSAGES = {
     "form.drawn_to.short": "A qué línea van las medidas del ~plano~",
     "form.driven": "Qué queda sobre la línea",
     "form.offset": "~Distancia a escuadra~ de las ~estacas~ a la línea del ~plano~",
-    "form.offset.help": (
-        "A cuánto van los ~trompos~, o el grueso de la ~tabla~ (ahí el borde de la ~estaca~). En blanco: en la línea."
-    ),
+    "form.offset.help": "A cuánto van los ~trompos~, o el grueso de la ~tabla~. En blanco: en la línea misma.",
     "form.width": "Ancho",
     "form.width.of_wall": "Espesor del muro",
     "form.width.help": "De borde a borde del ~concreto~.",

@@ -64,6 +64,9 @@ MESSAGES = {
         "Esta página necesita scripts para calcular sus números. Sin ellos, aquí no se calcula nada: no construya con "
         "esto."
     ),
+    "page.forget": "Olvidar {stakes}",
+    "page.got_holds": "Tiene {read}.",
+    "page.got_read": "{start} a {end} {shown}",
     "page.error": "{label}: {text}",
     "page.error_text": "{wrong} {remedy}",
     "page.status_failed": "No funciona",
