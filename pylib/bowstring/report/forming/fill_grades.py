@@ -15,7 +15,7 @@ from bowstring.report.forming.grade_rows import backs_of, digs_of, has_of, top_o
 from bowstring.report.forming.grade_told import across_limit_of, from_where, limit_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import height, size_of, tape_of_heights
-from bowstring.report.forming.plan import USUAL_CROSS, Plan
+from bowstring.report.forming.plan import USUAL_CROSS, Plan, line_ends
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, down, percent, typed
 from bowstring.report.forming.thick_edge import edge_at
 from bowstring.report.forms.build import BuildRow
@@ -287,7 +287,7 @@ def _notes(plan: Plan, settled: SettledPlane, filled: Filled) -> Iterator[str]:
     yield say("fill.plane", along=percent(plane.along), away=percent(plane.away), greatest=percent(plane.greatest))
     yield say("pad.string_top" if isinstance(filled, Pad) else "fill.string_top")
     if isinstance(filled, Pad):
-        yield say("pad.names_both" if filled.both else "pad.names_one")
+        yield say("pad.names_both") if filled.both else say("pad.names_one", **line_ends(plan))
     if settled.by_tops:
         yield say("fill.slope_follows", slope=percent(plane.along))
     if 0 < plane.greatest < SLOWEST:
