@@ -16,7 +16,7 @@ from bowstring.drawings.svg import Point
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.segment import Segment
 from bowstring.geometry.arc import Arc
-from bowstring.report.alone import grades_of, joints_of, pour_of
+from bowstring.report.alone import grades_of, joints_of, line_ends_of, pour_of
 from bowstring.report.forming.pad_edges import BACK
 from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forming.pouring import runs_back
@@ -156,7 +156,7 @@ def _sides(made: SlabSketch) -> None:
     assert edges is not None
     made.sketch.lines([[shape.string(-1.0), shape.string(1.0)]], "string")
     chord = next(row["chord_shown"] for row in edges["lines"] if row["key"] == "outside")
-    text = say("pad.draw_sides", sides=edges["sides_shown"], chord=chord)
+    text = say("pad.draw_sides", sides=edges["sides_shown"], chord=chord, **line_ends_of(made.answer))
     made.sketch.words(text, _under(made, 0), "number", "middle")
 
 
@@ -173,10 +173,21 @@ def _diagonal(made: SlabSketch, line: int = 1) -> None:
         made.near(say("pad.back_of", stake=end), shape.string(share, shape.sides), (shape.turn * share, 0.3))
 
 
+def _ends(made: SlabSketch) -> None:
+    """The names of the concrete's corners, where no stakes are drawn beside them: with those off the line A and B are
+    the stakes."""
+    if not made.answer["offset"]:
+        made.ends()
+        return
+    called = line_ends_of(made.answer)
+    for end, share in (("a", -1.0), ("b", 1.0)):
+        made.name(called[end], made.shape.on("outside", share), share)
+
+
 def _corners(made: SlabSketch) -> None:
     """The far corners as their card sets them: a side and what lies between them by their discs, a diagonal beside."""
     shape = made.shape
-    made.ends()
+    _ends(made)
     far = [shape.string(share, shape.sides) for share in (-1.0, 1.0)]
     made.sketch.lines([[shape.string(-1.0), far[0]], [shape.string(1.0), far[1]]], "line arrow")
     _diagonal(made, 0)
@@ -217,7 +228,7 @@ def _joints(made: SlabSketch) -> None:
     """The joints by their numbers, those square to the string over the curve, those along it at A's side."""
     found, made_of = _cuts(made), _Sheet.of(made)
     made.corners()
-    made.ends()
+    _ends(made)
     kept: list[Point] = []
     for row, (first, last) in found:
         turn = made.shape.turn
@@ -263,7 +274,7 @@ def _grades(made: SlabSketch) -> None:
     grades = grades_of(made.answer)
     assert grades is not None
     made.corners()
-    made.ends()
+    _ends(made)
     rows = {round(row["share"], 6): row for row in grades["rows"] if row["kind"] == "stake"}
     for share in (0.0, 0.5, 1.0):
         row = rows.get(share)
@@ -304,7 +315,7 @@ def _pour(made: SlabSketch) -> None:
     pour, sheet = pour_of(made.answer), _Sheet.of(made)
     assert pour is not None
     _cuts(made)
-    made.ends()
+    _ends(made)
     back = runs_back(sheet.own)
     for row in pour["reach"]:
         foot_at, top = sheet.from_back(row["call"]) if back else sheet.square(row["call"] / sheet.own.wide)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.faces.build_parts import Cell, Choice, Row, choices, conclusion, heading, note, paragraph, stop, table
-from bowstring.report.alone import joints_of
+from bowstring.report.alone import joints_of, line_ends_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.words import say
@@ -14,10 +14,10 @@ from bowstring.words import say
 def page_html(answer: Answer) -> str:
     """Return the inside of the page, under its drawing."""
     part = joints_of(answer)
-    return "".join(_page(part)) if part else ""
+    return "".join(_page(part, line_ends_of(answer))) if part else ""
 
 
-def _page(part: JointsPart) -> Iterator[str]:
+def _page(part: JointsPart, ends: dict[str, str]) -> Iterator[str]:
     if part["stop"]:  # no table: its numbers are nobody's
         yield stop(part["text"], part["stop"])
         yield _choices(part)
@@ -27,7 +27,7 @@ def _page(part: JointsPart) -> Iterator[str]:
     yield conclusion(part["conclusion"], part["taped"] if several else "")
     if part["rows"] and several:
         yield _table(part)
-    yield from _grid(part)
+    yield from _grid(part, ends)
     yield _choices(part)
     yield heading(say("joints.cut") if part["cautions"] else say("walled.joints"))
     yield "".join(paragraph(line) for line in part["lines"])
@@ -48,8 +48,9 @@ def _table(part: JointsPart) -> str:
     return table(heads, rows, say("joints.table"), split=2)
 
 
-def _grid(part: JointsPart) -> Iterator[str]:
-    """The joints of a slab that fills its curve: those square to its string, then those along it."""
+def _grid(part: JointsPart, ends: dict[str, str]) -> Iterator[str]:
+    """The joints of a slab that fills its curve: those square to its string, then those along it; ``ends``: the
+    string's."""
     for kind in ("square", "along"):
         rows = [
             Row(
@@ -60,8 +61,9 @@ def _grid(part: JointsPart) -> Iterator[str]:
             if row["kind"] == kind
         ]
         if rows:
-            title = say(f"fill.head_{kind}")
-            heads = [say("joints.joint"), say(f"fill.at_{kind}"), say(f"fill.curve_{kind}"), say("fill.corner")]
+            title = say(f"fill.head_{kind}", **ends)
+            places = say(f"fill.at_{kind}", **ends), say(f"fill.curve_{kind}", **ends)
+            heads = [say("joints.joint"), *places, say("fill.corner")]
             yield heading(title)
             yield table(heads, rows, title)
 

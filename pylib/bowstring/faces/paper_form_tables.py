@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from html import escape
 
 from bowstring.faces.located import BOX
+from bowstring.report.alone import line_ends_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart, LineRow, SecondEdge
 from bowstring.report.forms.build_joints import JointsPart
@@ -26,7 +27,7 @@ def columns_of(answer: Answer, edges: EdgesPart, joints: JointsPart | None) -> l
     """Return the tables side by side: edges off their own strings, and joints."""
     columns = [_second(one, answer) for one in edges["seconds"] if not one["blocked"]]
     if joints and not joints["stop"]:
-        columns += [_joints(joints)] if joints["rows"] else _grid(joints)
+        columns += [_joints(joints)] if joints["rows"] else _grid(joints, line_ends_of(answer))
     return columns
 
 
@@ -66,16 +67,16 @@ def _joints(joints: JointsPart) -> Column:
     return say("forms.joints"), head, rows
 
 
-def _grid(joints: JointsPart) -> list[Column]:
-    """The joints of a slab that fills its curve: those square to its string, those along it."""
+def _grid(joints: JointsPart, ends: dict[str, str]) -> list[Column]:
+    """The joints of a slab that fills its curve: those square to its string, those along it; ``ends``: the string's."""
     made: list[Column] = []
     for kind in ("square", "along"):
         rows: list[Cells] = [
             (str(row["number"]), row["at_shown"], row["arc_shown"]) for row in joints["grid"] if row["kind"] == kind
         ]
         if rows:
-            head = (say("forms.joint"), say(f"fill.at_{kind}"), say(f"fill.curve_{kind}"))
-            made.append((say(f"fill.head_{kind}"), head, rows))
+            head = (say("forms.joint"), say(f"fill.at_{kind}", **ends), say(f"fill.curve_{kind}", **ends))
+            made.append((say(f"fill.head_{kind}", **ends), head, rows))
     return made
 
 

@@ -15,7 +15,7 @@ from bowstring.faces.paper_lined import lined_sides
 from bowstring.faces.paper_pour import pour_sides, tops_table
 from bowstring.faces.paper_pour_tall import dig_sides
 from bowstring.faces.paper_wall import is_wall, stakes_at, wall_front
-from bowstring.report.alone import boards_of, edges_of, grades_of, joints_of, pour_of
+from bowstring.report.alone import boards_of, edges_of, grades_of, joints_of, line_ends_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
@@ -161,9 +161,10 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
         thick.append(pour["deep"]["apron_paper"])
     lies = say(f"forms.slab_{key}", **values)
     if edges["sides"] is not None:
+        ends = {} if edges["both_ends"] else line_ends_of(answer)
         which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"
         chord = next(one["chord_shown"] for one in edges["lines"] if one["key"] == "outside")
-        lies = say(which, chord=chord, sides=edges["sides_shown"], deep=edges["width_shown"])
+        lies = say(which, chord=chord, sides=edges["sides_shown"], deep=edges["width_shown"], **ends)
     return [stakes_at(answer, edges), lies, *thick]
 
 
@@ -196,11 +197,12 @@ def _diagonals(edges: EdgesPart) -> str:
 
 
 def _dig(edges: EdgesPart, deep: DeepPart | None) -> str:
-    """How far past each edge and how deep it is dug."""
+    """How far past each edge and how deep it is dug, and that hubs come first where the stakes get dug out."""
+    hubs = [say("forms.hubs_first")] if edges["dug_out"] else []
     if deep is None or not deep["dig_shown"]:
-        return say("forms.dig", past=edges["overdig_shown"])
+        return " ".join([say("forms.dig", past=edges["overdig_shown"]), *hubs])
     key = "forms.dig_apron" if deep["dig_apron"] else "forms.dig_deep"
-    return say(key, past=edges["overdig_shown"], deep=deep["dig_shown"], apron=deep["dig_apron"])
+    return " ".join([say(key, past=edges["overdig_shown"], deep=deep["dig_shown"], apron=deep["dig_apron"]), *hubs])
 
 
 def _told(edges: EdgesPart, boards: BoardsPart | None, deep: DeepPart | None) -> list[str]:

@@ -13,6 +13,11 @@ from bowstring.report.forms.build_pour import PourPart
 from bowstring.words import say
 
 
+def line_ends_of(answer: Answer) -> dict[str, str]:
+    """Return what the ends of the drawn line are called, see ``report.forming.plan.line_ends``."""
+    return {end.lower(): f"{end}0" if answer["offset"] else end for end in ("A", "B")}
+
+
 def edges_of(answer: Answer) -> EdgesPart | None:
     """Return the edges of an arc alone."""
     part = answer["edges"]

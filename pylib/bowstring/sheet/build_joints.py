@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.report.alone import joints_of
+from bowstring.report.alone import joints_of, line_ends_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.sheet.blocks import Block, Items, Paragraph, Table
@@ -23,7 +23,7 @@ def joints(answer: Answer) -> Iterator[Block]:
     yield Paragraph(" ".join(part["conclusion"].split("\n")), "key")
     if part["count"] > 1:
         yield Paragraph(unstarred(part["taped"]))
-    yield from _grid(part)
+    yield from _grid(part, line_ends_of(answer))
     if part["rows"] and part["count"] > 1:
         head = [say("joints.joint"), say("joints.outer_form"), say("joints.inner_form")]
         yield Table(head, [[_name(row["name"], row["stake"]), row["outside_shown"], row["inside_shown"]]
@@ -32,7 +32,7 @@ def joints(answer: Answer) -> Iterator[Block]:
     yield Items([unstarred(line) for line in part["cautions"]], "caution")
 
 
-def _grid(part: JointsPart) -> Iterator[Block]:
+def _grid(part: JointsPart, ends: dict[str, str]) -> Iterator[Block]:
     """The joints of a slab that fills its curve."""
     for kind in ("square", "along"):
         rows = [
@@ -41,8 +41,9 @@ def _grid(part: JointsPart) -> Iterator[Block]:
             if row["kind"] == kind
         ]
         if rows:
-            head = [say("joints.joint"), say(f"fill.at_{kind}"), say(f"fill.curve_{kind}"), say("fill.corner")]
-            yield Table(head, rows, say(f"fill.head_{kind}"))
+            places = say(f"fill.at_{kind}", **ends), say(f"fill.curve_{kind}", **ends)
+            head = [say("joints.joint"), *places, say("fill.corner")]
+            yield Table(head, rows, say(f"fill.head_{kind}", **ends))
 
 
 def _name(name: str, stake: str) -> str:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from bowstring.geometry.plane import Point
 from bowstring.job.terms import OTHER
+from bowstring.report.alone import edges_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.places import far_back
@@ -38,13 +39,16 @@ STRINGS = ("string", "string_up", "string_taped", "ends_taped", "string_middle")
 
 
 def _told(answer: Answer, step: StepRow) -> str:
-    """The kind of a step as its card tells it: a string that no stake is set by isn't stretched."""
+    """The kind of a step as its card tells it: a string that no stake is set by isn't stretched, as long as no forms
+    are squared off it."""
     if step["kind"] != "string":
         return step["kind"]
     kinds = [card["kind"] for card in answer["cards"] if step["number"] in card["steps"]]
     strung = [kind for kind in kinds if kind in STRINGS]
     if not strung:
-        return "no_string" if kinds else step["kind"]
+        edges = edges_of(answer)
+        later = edges is not None and edges["edge"] == "fills" and not answer["offset"]
+        return step["kind"] if not kinds else "no_string_yet" if later else "no_string"
     return strung[0] if strung[0] != "string_middle" else step["kind"]
 
 

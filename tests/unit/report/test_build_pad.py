@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections import Counter
 from math import atan2, cos, degrees, dist, hypot, pi, sin
 from typing import Any
@@ -236,8 +237,15 @@ def test_where_the_stakes_stand_off_a_and_b_are_said_to_be_the_corners() -> None
     off = answer_to({**PAD, "offset": "3 ft", "toward": "outside", "driven": "hub"})["edges"]
     on = answer_to(PAD)["edges"]
     assert off is not None and on is not None
-    told = "A and B are the concrete's corners, not your stakes"
-    assert any(told in text for text in off["sides_how"]) and not any(told in text for text in on["sides_how"])
+    told = "A0 and B0 are the concrete's corners; A and B are your stakes, off them."
+    assert told in off["sides_how"] and not any("A0" in text for text in on["sides_how"])
+    # Nothing that is taped from a corner is told from a stake: every A and B is the corner's, but for that sentence.
+    others = [text for text in [*off["sides_how"], off["check"]] if text != told]
+    assert not any(re.search(r"\b[AB]\b(?!-2)", text) for text in others)
+    assert any("A0 to B-2 and B0 to A-2" in text for text in others)
+    cards = {card["kind"]: card for card in answer_to({**PAD, "offset": "3 ft", "toward": "outside"})["form_cards"]}
+    assert cards["form_corners"]["text"].startswith("Square the sides back off A0 and B0.")
+    assert cards["form_corners"]["numbers"][0]["label"] == "A0 to A-2, B0 to B-2, square back"
     assert off["diagonal"] == on["diagonal"]
 
 

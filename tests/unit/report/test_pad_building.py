@@ -14,6 +14,7 @@ from shapely.ops import split
 
 from bowstring import BadJob, answering, read_link, write_link
 from bowstring.drawings.pass_section import pass_svg
+from bowstring.faces.paper import paper_html
 from bowstring.faces.paper_forms import forms_sides
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.report.forms.cards import CardRow
@@ -346,3 +347,16 @@ def test_the_last_card_has_the_first_call_that_still_helps() -> None:
     assert pour is not None and pour["reach"][0]["out"] == "all of truck 1"
     assert card["numbers"][1]["label"].startswith("all of truck 1 out, from the square end")
     assert card["numbers"][1]["shown"] == pour["reach"][0]["call_shown"]
+
+
+def test_hubs_come_first_only_where_the_stakes_get_dug_out() -> None:
+    clear = {**PATIO, "offset": "2 ft", "toward": "outside", "driven": "hub"}
+    for job, told in ((PATIO, True), (clear, False)):
+        assert ("Set hubs outside the dig first." in plain(forms_sides(answering(job), ""))) is told
+
+
+def test_paper_asks_for_no_string_only_until_the_forms_square_off_it() -> None:
+    """Two tapes need no string between their ends; a pad's sides are squared off one."""
+    bare = {key: value for key, value in HALF.items() if key != "slab"}
+    for job, told in ((HALF, "No string A to B yet: the forms square off it."), (bare, "No string A to B is needed.")):
+        assert told in plain(paper_html(answering({**job, "method": "tapes"})))

@@ -22,7 +22,7 @@ from bowstring.report.forming.boards_stakes import (
 )
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.pad_corner import bevel_told, carried_told
-from bowstring.report.forming.plan import Plan, is_designed
+from bowstring.report.forming.plan import Plan, is_designed, line_ends
 from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
@@ -105,8 +105,8 @@ def _carried(plan: Plan, choice: Choice) -> list[str]:
     if choice.overrun:
         return carried_told(plan)
     if not could:
-        return [say("pad.no_room")]
-    return [say("pad.no_overrun_tangent" if tangent else "pad.no_overrun_corner", past=past)]
+        return [say("pad.no_room", **line_ends(plan))]
+    return [say("pad.no_overrun_tangent" if tangent else "pad.no_overrun_corner", past=past, **line_ends(plan))]
 
 
 def _cut_beside(plan: Plan) -> list[str]:

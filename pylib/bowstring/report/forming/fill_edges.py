@@ -23,7 +23,7 @@ from bowstring.report.forming.pad_edges import (
     straight_line,
 )
 from bowstring.report.forming.pins import held_lines
-from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forming.standing import report_standing
 from bowstring.report.forming.thick_edge import strip_told
@@ -141,7 +141,7 @@ def _lines(plan: Plan, filled: Filled) -> Iterator[LineRow]:
     straight, thick = straight_board_of(plan)
     behind, gone = (plan.tape.show_whole(size) for size in (thick, past))
     rows = {
-        STRING: (say("fill.note_string"), say("fill.straight")),
+        STRING: (say("fill.note_string", **line_ends(plan)), say("fill.straight", **line_ends(plan))),
         STRING_FORM: (say("edges.note_back", board=straight), say("fill.behind_string", size=behind)),
         STRING_DIG: (dig, say("fill.behind_string", size=gone)),
     }
@@ -189,7 +189,7 @@ def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:
         yield stand_curve(plan)
     if isinstance(filled, Pad):
         return  # its straight sides are told by themselves
-    yield say("fill.form_string", chord=plan.tape.show(filled.arc.chord))
+    yield say("fill.form_string", chord=plan.tape.show(filled.arc.chord), **line_ends(plan))
     yield stand_straight(plan, filled)
     gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
     yield say("fill.form_against", gap=gap)
@@ -198,7 +198,7 @@ def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:
 def _check(plan: Plan, filled: Filled) -> str:
     """What proves the two forms to each other: the string, and how deep the slab is off its middle."""
     shown = {"chord": plan.tape.show(filled.arc.chord), "deep": plan.tape.show(filled.deep)}
-    told = say("fill.check", **shown)
+    told = say("fill.check", **shown, **line_ends(plan))
     if not filled.bulges:
         return told
     return f"{told} {say('fill.check_wide', wide=plan.tape.show(filled.wide))}"

@@ -16,7 +16,7 @@ from bowstring.report.forming.grade_told import across_limit_of, from_where, lim
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.ground_far import far_stop
 from bowstring.report.forming.heights import height, size_of, tape_of_heights
-from bowstring.report.forming.plan import USUAL_CROSS, Plan
+from bowstring.report.forming.plan import USUAL_CROSS, Plan, line_ends
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, down, percent, typed
 from bowstring.report.forming.thick_edge import edge_at
 from bowstring.report.forms.build import BuildRow
@@ -289,7 +289,7 @@ def _notes(plan: Plan, settled: SettledPlane, filled: Filled) -> Iterator[str]:
     yield say("fill.plane", along=percent(plane.along), away=percent(plane.away), greatest=percent(plane.greatest))
     yield say("pad.string_top" if isinstance(filled, Pad) else "fill.string_top")
     if isinstance(filled, Pad):
-        yield say("pad.names_both" if filled.both else "pad.names_one")
+        yield say("pad.names_both") if filled.both else say("pad.names_one", **line_ends(plan))
     if settled.by_tops:
         yield say("fill.slope_follows", slope=percent(plane.along))
     if 0 < plane.greatest < SLOWEST:

@@ -12,7 +12,7 @@ from bowstring.forming.pad import Filled, Pad
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THIN, limit_of
-from bowstring.report.forming.plan import Plan, is_designed
+from bowstring.report.forming.plan import Plan, is_designed, line_ends
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
@@ -99,7 +99,7 @@ def report_fill_joints(plan: Plan, filled: Filled) -> JointsPart:
         "text": _text(plan, jointing),
         "conclusion": "" if stopped else _conclusion(plan, filled, made),
         "stop": _stop(plan, jointing) if stopped else "",
-        "taped": say(_taped(filled), longer=_longer(plan, longer)),
+        "taped": _taped(plan, filled, _longer(plan, longer)),
         "lines": _lines(plan, jointing, depth),
         "warned": "",
         "cautions": [say("joints.silica")],
@@ -120,11 +120,11 @@ def _is_sharp(made: Grid) -> bool:
     return degrees(made.corner) < LEAST_CORNER - 1e-9
 
 
-def _taped(filled: Filled) -> str:
-    """The sentence that says along what joints are taped."""
+def _taped(plan: Plan, filled: Filled, longer: str) -> str:
+    """Along what joints are taped."""
     if not isinstance(filled, Pad):
-        return "fill.taped"
-    return "pad.taped_both" if filled.both else "pad.taped"
+        return say("fill.taped", longer=longer, **line_ends(plan))
+    return say("pad.taped_both" if filled.both else "pad.taped", longer=longer)
 
 
 def _longer(plan: Plan, longer: float) -> str:
@@ -210,7 +210,7 @@ def _row(plan: Plan, filled: Filled, number: int, kind: str, joint: GridJoint) -
 def _off_shown(plan: Plan, filled: Filled, at: float) -> str:
     """How far off the string, and of a pad on which side of it."""
     if isinstance(filled, Pad) and at in (0.0, -filled.sides):
-        return say("pad.at_string" if at == 0.0 else "pad.at_other")
+        return say("pad.at_string", **line_ends(plan)) if at == 0.0 else say("pad.at_other")
     shown = plan.tape.show_running(abs(at))
     if not isinstance(filled, Pad) or not plan.tape.round(abs(at)):
         return shown

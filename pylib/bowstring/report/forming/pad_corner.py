@@ -9,7 +9,7 @@ from bowstring.forming.pad import Pad
 from bowstring.report.forming.boards_list import room_past
 from bowstring.report.forming.formboard import straight_of
 from bowstring.report.forming.pass_build import overrun_of
-from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.words import say
 
 
@@ -35,7 +35,12 @@ def bevel_told(plan: Plan) -> list[str]:
     if not bevel:
         return []
     past = plan.tape.show_whole(room_past(plan, overrun_of(plan)))
-    return [say("pad.carry_corner", past=past), say("pad.bevel", **bevel), say("pad.long_point", **bevel)]
+    ends = line_ends(plan)
+    return [
+        say("pad.carry_corner", past=past, **ends),
+        say("pad.bevel", **bevel),
+        say("pad.long_point", **bevel, **ends),
+    ]
 
 
 def carried_told(plan: Plan) -> list[str]:
@@ -44,7 +49,7 @@ def carried_told(plan: Plan) -> list[str]:
     pad = plan.filled
     past = room_past(plan, overrun_of(plan))
     if isinstance(pad, Pad) and pad.tangent and past:
-        return [say("pad.carry_tangent", past=plan.tape.show_whole(past))]
+        return [say("pad.carry_tangent", past=plan.tape.show_whole(past), **line_ends(plan))]
     return bevel_told(plan)
 
 

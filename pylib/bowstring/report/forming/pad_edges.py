@@ -11,7 +11,7 @@ from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.edge_board import straight_board_of
 from bowstring.report.forming.fill_stand import stand_straight
 from bowstring.report.forming.pad_corner import carried_told
-from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_edges import EdgeLength, LineRow
 from bowstring.words import say
@@ -73,7 +73,8 @@ def pad_lines(plan: Plan, pad: Pad, past: str) -> Iterator[LineRow]:
     """The lines behind the string; ``past``: how far past each it is dug."""
     name, thickness = straight_board_of(plan)
     note = say("pad.note_straight", board=name, size=plan.tape.show_whole(thickness), past=past)
-    yield straight_line(plan, SIDES, say("pad.line_sides"), note, pad.sides, say("pad.square_back"), to_set=True)
+    runs = say("pad.square_back", **line_ends(plan))
+    yield straight_line(plan, SIDES, say("pad.line_sides"), note, pad.sides, runs, to_set=True)
     if pad.against:
         yield straight_line(plan, BACK, say("pad.line_against"), say("pad.note_against"), pad.arc.chord,
                             say("pad.across"), to_set=False)  # fmt: skip
@@ -111,21 +112,21 @@ def square_of(plan: Plan, pad: Pad) -> Triangle | None:
 
 def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
     """How the sides, and what closes them, are set from A and B."""
-    tape = plan.tape
+    tape, ends = plan.tape, line_ends(plan)
     if plan.layout.job.outward:
         yield say("pad.corners")
-    yield say("pad.tangent") if pad.tangent else say("pad.corner", corner=joined_shown(pad))
+    yield say("pad.tangent", **ends) if pad.tangent else say("pad.corner", corner=joined_shown(pad), **ends)
     triangle = square_of(plan, pad)
     if triangle is None:
-        yield say("pad.square_blade")
+        yield say("pad.square_blade", **ends)
     else:
         yield say("pad.square", shape=triangle.whole or "", along=tape.show(triangle.along),
-                  out=tape.show(triangle.out), long_side=tape.show(triangle.long_side))  # fmt: skip
-    yield say("pad.pull", sides=tape.show(pad.sides))
+                  out=tape.show(triangle.out), long_side=tape.show(triangle.long_side), **ends)  # fmt: skip
+    yield say("pad.pull", sides=tape.show(pad.sides), **ends)
     yield from carried_told(plan)
     if pad.both:
         yield stand_straight(plan, pad)
-        yield say("pad.set_other")
+        yield say("pad.set_other", **ends)
         if plan.layout.side is not None:  # who faces B-2 looks as at A, and it bulges the other way
             yield say("pad.other_right" if plan.layout.side == "left" else "pad.other_left")
         return
@@ -149,4 +150,5 @@ def pad_check(plan: Plan, pad: Pad) -> str:
     """What proves the sides: lengths that no step has pulled."""
     tape = plan.tape
     shown = {"chord": tape.show(pad.arc.chord), "diagonal": tape.show(pad.diagonal), "deep": tape.show(pad.deep)}
-    return f"{say('pad.check', **shown)} {say('pad.check_deep_both' if pad.both else 'pad.check_deep', **shown)}"
+    told = say("pad.check", **shown, **line_ends(plan))
+    return f"{told} {say('pad.check_deep_both' if pad.both else 'pad.check_deep', **shown)}"

@@ -8,7 +8,7 @@ from bowstring.forming.pad import Pad
 from bowstring.report.forming.pad_edges import square_of
 from bowstring.report.forming.pass_card import CORNERS, Value, pass_card, right_of
 from bowstring.report.forming.pass_fill import is_dug_out
-from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
 
@@ -20,11 +20,11 @@ def corners_card(plan: Plan, pad: Pad) -> CardRow:
     """Return the card: the triangle that squares both sides, how far they run, and lengths that no step has pulled."""
     tape = plan.tape
     values: list[Value] = [pad.arc.chord, pad.sides, plan.layout.job.outward]
-    numbers = [(say("forming.label.corners"), tape.show(pad.sides))]
+    numbers = [(say("forming.label.corners", **line_ends(plan)), tape.show(pad.sides))]
     right = right_of("far_corners", tape.show(pad.diagonal))
     return pass_card(
         CORNERS,
-        say("forming.corners_against" if pad.against else "forming.corners"),
+        say("forming.corners_against" if pad.against else "forming.corners", **line_ends(plan)),
         values,
         numbers,
         right,

@@ -20,7 +20,7 @@ from bowstring.report.forming.in_dig import whole_off
 from bowstring.report.forming.pad_corner import bevel_note
 from bowstring.report.forming.pass_build import no_board, overrun_of, splices_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
-from bowstring.report.forming.plan import Plan
+from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.report.forming.pour_reach import LAST_CALLS
 from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forming.standing import dig_notes
@@ -61,8 +61,9 @@ def dig_card(plan: Plan, filled: Filled) -> CardRow:
     ]
     notes = [*dig_notes(plan), say("forming.note.locates")]
     if isinstance(filled, Pad):
+        ends = {} if filled.both else line_ends(plan)
         which = "forming.note.sides_both" if filled.both else "forming.note.sides"
-        notes.append(say(which, sides=tape.show(filled.sides)))
+        notes.append(say(which, sides=tape.show(filled.sides), **ends))
     text = say("forming.dig_round" if pad else "forming.dig_string")
     if _at_building(filled):
         text = say("forming.dig_against")
@@ -95,9 +96,9 @@ def line_card(plan: Plan, filled: Filled) -> CardRow:
     else:
         text = say(f"forming.line_{key}_round" if pad else f"forming.line_{key}_string")
     notes = [say("forming.note.level")] if any(plan.layout.slope) else []
-    off = bool(plan.layout.job.outward)  # then A and B of the concrete aren't the stakes A and B
+    off = bool(plan.layout.job.outward)
     if isinstance(filled, Pad):
-        second = (say("forming.label.sides_off" if off else "forming.label.sides"), tape.show(filled.sides))
+        second = (say("forming.label.sides", **line_ends(plan)), tape.show(filled.sides))
         right = right_of("far_corners", tape.show(filled.diagonal))
     else:
         second = (say("forming.label.string_off" if off else "forming.label.string"), tape.show(filled.arc.chord))

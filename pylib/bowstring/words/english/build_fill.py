@@ -19,12 +19,12 @@ MESSAGES = {
     "fill.line_string": "Straight edge, A to B",
     "fill.line_string_form": "Straight form's stakes",
     "fill.line_dig_string": "Dig line, straight",
-    "fill.note_string": "concrete, A to B",
-    "fill.straight": "straight, A to B",
+    "fill.note_string": "concrete, {a} to {b}",
+    "fill.straight": "straight, {a} to {b}",
     "fill.form_off": "The curved edge is {off} of your stakes, square to the curve.",
-    "fill.corners_off": "The concrete's corners are on that edge, square across from your stakes A and B.",
+    "fill.corners_off": "The concrete's corners, A0 and B0, are on that edge, square across from your stakes A and B.",
     "fill.form_string": (
-        "The other form is straight: run the string from A to B, {chord}, and set its face to the string."
+        "The other form is straight: run the string from {a} to {b}, {chord}, and set its face to the string."
     ),
     "fill.behind_string": "{size} behind A to B",
     "fill.stand_curve": "On the curve, form stakes stand {size} behind the edge: the {board} goes between.",
@@ -32,7 +32,7 @@ MESSAGES = {
     "fill.stand_string": "Its form stakes stand {size} behind the string: the {board} goes between.",
     "fill.form_against": "Against existing concrete it needs no form: put an isolation strip {gap} thick between.",
     "fill.check_head": "Check: string and depth",
-    "fill.check": "A to B must read {chord}. Square off its middle, the curve is {deep} away.",
+    "fill.check": "{a} to {b} must read {chord}. Square off its middle, the curve is {deep} away.",
     "fill.check_wide": "At its widest, the slab is {wide} across.",
     "fill.sharp": "At A and B it runs out to points of {corner}. Under 60° they break off: ask the designer.",
     "fill.width_unused": "The width and the side aren't used: this slab fills the curve.",
@@ -78,15 +78,15 @@ MESSAGES = {
     "fill.curved_side": "The longest curved side is {curved}: ask, or use more panels.",
     "fill.shape_cut": "Panels that the curve cuts aren't counted in that.",
     "fill.taped": (
-        "Tape along the string and the curve from A, on the *concrete face*. "
+        "Tape along the string and the curve from {a}, on the *concrete face*. "
         "The back of the curved board runs {longer} longer."
     ),
-    "fill.head_square": "Joints square to A to B",
-    "fill.head_along": "Joints parallel to A to B",
-    "fill.at_square": "along A to B, from A",
-    "fill.at_along": "off A to B",
-    "fill.curve_square": "on the curve, from A",
-    "fill.curve_along": "on the curve, from A and B",
+    "fill.head_square": "Joints square to {a} to {b}",
+    "fill.head_along": "Joints parallel to {a} to {b}",
+    "fill.at_square": "along {a} to {b}, from {a}",
+    "fill.at_along": "off {a} to {b}",
+    "fill.curve_square": "on the curve, from {a}",
+    "fill.curve_along": "on the curve, from {a} and {b}",
     "fill.corner": "corner",
     "fill.two_places": "{first}, {last}",
     "fill.offer": "{columns} by {rows}",

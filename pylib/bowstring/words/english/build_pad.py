@@ -24,17 +24,17 @@ MESSAGES = {
     "pad.line_other_curve": "The other curve",
     "pad.note_straight": "concrete; {board} behind it, stakes {size} off, dug {past} past",
     "pad.note_other_curve": "the first curve turned over",
-    "pad.square_back": "square back of A and B",
+    "pad.square_back": "square back of {a} and {b}",
     "pad.across": "from A-2 to B-2",
     "pad.off_other_curve": "on A-2 and B-2",
-    "pad.corners": "From here on, A and B are the concrete's corners, not your stakes.",
-    "pad.tangent": "At A and B the curve runs straight on into the sides: tangent, no corner.",
-    "pad.corner": "At A and B the curve meets the sides at {corner}, inside the slab.",
+    "pad.corners": "A0 and B0 are the concrete's corners; A and B are your stakes, off them.",
+    "pad.tangent": "At {a} and {b} the curve runs straight on into the sides: tangent, no corner.",
+    "pad.corner": "At {a} and {b} the curve meets the sides at {corner}, inside the slab.",
     "pad.square": (
-        "Square the sides off the string at A and at B, {shape}: {along} on the string, {out} back, {long_side} across."
+        "Square the sides off the string at {a} and at {b}, {shape}: {along} on the string, {out} back, {long_side} across."
     ),
-    "pad.square_blade": "Square the sides off the string at A and at B with a framing square.",
-    "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of A, B-2 of B.",
+    "pad.square_blade": "Square the sides off the string at {a} and at {b} with a framing square.",
+    "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of {a}, B-2 of {b}.",
     "pad.stand_straight": "Form stakes of the sides and the back stand {size} off the edge: the {board} goes between.",
     "pad.stand_sides": "Form stakes of the sides stand {size} off the edge: the {board} goes between.",
     "pad.stand_beside": "The first {past} of a side next to the curve, they stand {size} off: the curved {board} is there.",
@@ -57,14 +57,14 @@ MESSAGES = {
     "pad.more_building": "the back is low by {slope}: ask",
     "pad.water_building": "Water runs to the building. Slope it away, or ask the designer.",
     "pad.set_back": "The back form runs between the side forms, A-2 to B-2: {chord}.",
-    "pad.set_other": "Set the other curve with the same numbers, A-2 for A and B-2 for B. It rounds to the other side.",
+    "pad.set_other": "Set the other curve with the same numbers, A-2 for {a} and B-2 for {b}. It rounds to the other side.",
     "pad.other_left": "Stand at A-2, face B-2: the other curve is on your LEFT.",
     "pad.other_right": "Stand at A-2, face B-2: the other curve is on your RIGHT.",
     "pad.sides_head": "The straight sides",
     "pad.check_head": "Check: diagonals and length",
     "pad.check": (
         "A-2 to B-2 must read {chord}. "
-        "Both diagonals, A to B-2 and B to A-2, must read {diagonal}. No step pulls the diagonals."
+        "Both diagonals, {a} to B-2 and {b} to A-2, must read {diagonal}. No step pulls the diagonals."
     ),
     "pad.check_deep": "Square off the middle of the back, the curve is {deep} away.",
     "pad.check_deep_both": "From the middle of one curve to the middle of the other is {deep}.",
@@ -74,18 +74,18 @@ MESSAGES = {
     "pad.straight_forms": "straight: sides, back",
     "pad.side_forms": "straight: sides",
     "pad.back_form": "straight: back",
-    "pad.carry_tangent": "Carry the curved board {past} past A and B, down the sides. Butt the side forms to its ends.",
-    "pad.carry_corner": "Carry the curved board {past} past A and B, straight on: there it stays in the dig.",
+    "pad.carry_tangent": "Carry the curved board {past} past {a} and {b}, down the sides. Butt the side forms to its ends.",
+    "pad.carry_corner": "Carry the curved board {past} past {a} and {b}, straight on: there it stays in the dig.",
     "pad.bevel": "Butt the side forms to its face: bevel their ends {angle} off square.",
-    "pad.long_point": "The long point is on the concrete, at A and at B; the back is {shorter} shorter.",
+    "pad.long_point": "The long point is on the concrete, at {a} and at {b}; the back is {shorter} shorter.",
     "pad.cut_long": "Side forms are measured to the long point.",
     "pad.no_overrun_tangent": (
-        "Your boards stop at A and B. Carry the curved one {past} past them, down the sides, to fix that."
+        "Your boards stop at {a} and {b}. Carry the curved one {past} past them, down the sides, to fix that."
     ),
     "pad.no_overrun_corner": (
-        "Your boards stop at A and B. Carry the curved one {past} past them, straight on, to fix that."
+        "Your boards stop at {a} and {b}. Carry the curved one {past} past them, straight on, to fix that."
     ),
-    "pad.no_room": "The curved board stops at A and B: the dig has no room for it past them.",
+    "pad.no_room": "The curved board stops at {a} and {b}: the dig has no room for it past them.",
     "pad.stakes_sides": "Side forms: every {gap}, {gaps} even spaces on each.",
     "pad.stakes_back": "Back form: every {gap}, {gaps} even spaces.",
     # the concrete
@@ -126,7 +126,7 @@ MESSAGES = {
     "pad.on_sides": "sides",
     "pad.ahead": "{size} out",
     "pad.behind": "{size} back",
-    "pad.at_string": "A to B",
+    "pad.at_string": "{a} to {b}",
     "pad.at_other": "A-2 to B-2",
     # the grades
     "pad.water_back": "Water runs off the back edge, square to it.",
@@ -135,10 +135,10 @@ MESSAGES = {
     "pad.water_other_end": "Water runs to the other curve on {end}'s side: {slope}, at {angle} to the string.",
     "pad.total_fall": "Total fall over the slab: {fall}.",
     "pad.string_top": "The straight forms' tops run straight from corner to corner: string them.",
-    "pad.names_one": "A-2 and B-2 are the back corners, straight back of A and B.",
+    "pad.names_one": "A-2 and B-2 are the back corners, straight back of {a} and {b}.",
     "pad.names_both": "A name with -2 is the other curve's: that stake is straight back of the first curve's.",
     # the paper
-    "pad.paper_one": "Pad {chord} x {deep}, rounded at one end; sides {sides} back from A and B.",
+    "pad.paper_one": "Pad {chord} x {deep}, rounded at one end; sides {sides} back from {a} and {b}.",
     "pad.paper_both": "Pad {chord} x {deep}, rounded at both ends; sides {sides}.",
     "pad.sign_tops": "Tops at A-2; B-2",
     "pad.far_tops": "{first}; {last}",
@@ -148,7 +148,7 @@ MESSAGES = {
     "pad.sign_diagonals": "{a} to B-2; {b} to A-2",
     "pad.sign_apart": "These two apart, at most",
     # drawn
-    "pad.draw_sides": "sides {sides}, A to B {chord}",
+    "pad.draw_sides": "sides {sides}, {a} to {b} {chord}",
     "pad.draw_diagonal": "diagonal {shown}",
     "pad.draw_building": "building",
 }

@@ -142,6 +142,7 @@ MESSAGES = {
     "paper.first.string": "String {start} to {end}, tight. Know the tape's zero.",
     "paper.first.string_up": "Leave string {start} to {end} up. Know the tape's zero.",
     "paper.first.string_none": "No string goes straight from {start} to {end}.",
+    "paper.first.no_string_yet": "No string {start} to {end} yet: the forms square off it.",
     "paper.first.no_string": "No string {start} to {end} is needed.",
     "paper.first.ends_taped": "Tape {start} to {end}, level: {m0}. If not, set both again.",
     "paper.first.string_taped": "String {start} to {end}, tight. It must read {m0}. If not, set both again.",

@@ -19,11 +19,15 @@ MESSAGES = {
     "fill.line_string": "Borde recto, de A a B",
     "fill.line_string_form": "~Estacas~ de la ~forma~ recta",
     "fill.line_dig_string": "Excavación, en lo recto",
-    "fill.note_string": "~concreto~, de A a B",
-    "fill.straight": "recta, de A a B",
+    "fill.note_string": "~concreto~, de {a} a {b}",
+    "fill.straight": "recta, de {a} a {b}",
     "fill.form_off": "El borde curvo va {off} de sus ~estacas~, ~a escuadra~ con la curva.",
-    "fill.corners_off": "Las esquinas del ~concreto~ van en ese borde, ~a escuadra~ desde sus ~estacas~ A y B.",
-    "fill.form_string": "La otra ~forma~ es recta: tienda el ~hilo~ de A a B, {chord}, y ponga su cara en el ~hilo~.",
+    "fill.corners_off": (
+        "Las esquinas del ~concreto~, A0 y B0, van en ese borde, ~a escuadra~ desde sus ~estacas~ A y B."
+    ),
+    "fill.form_string": (
+        "La otra ~forma~ es recta: tienda el ~hilo~ de {a} a {b}, {chord}, y ponga su cara en el ~hilo~."
+    ),
     "fill.behind_string": "{size} atrás de A-B",
     "fill.stand_curve": "En la curva, las ~estacas~ de ~forma~ van {size} atrás del borde: ahí entra la {board}.",
     "fill.stand_none": "Todavía sin ~estacas~ en la curva: resuelva qué se dobla. Van tan lejos como sea de grueso.",
@@ -32,7 +36,7 @@ MESSAGES = {
         "Contra ~concreto~ existente no lleva ~forma~: ponga una tira de aislamiento de {gap} de grueso."
     ),
     "fill.check_head": "~Revisión~: ~hilo~ y fondo",
-    "fill.check": "De A a B debe medir {chord}. ~A escuadra~ desde su ~punto medio~, la curva queda a {deep}.",
+    "fill.check": "De {a} a {b} debe medir {chord}. ~A escuadra~ desde su ~punto medio~, la curva queda a {deep}.",
     "fill.check_wide": "En lo más ancho, la losa mide {wide}.",
     "fill.sharp": "En A y B termina en puntas de {corner}. Con menos de 60° se quiebran: pregunte al proyectista.",
     "fill.width_unused": "El ancho y el lado no se usan: esta losa llena la curva.",
@@ -76,15 +80,15 @@ MESSAGES = {
     "fill.curved_side": "El lado curvo más largo mide {curved}: pregunte, o ponga más paneles.",
     "fill.shape_cut": "Ahí no se cuentan los paneles que la curva corta.",
     "fill.taped": (
-        "Mida por el ~hilo~ y por la curva desde A, en la *~cara del concreto~*. Por atrás, la ~tabla~ curva mide "
+        "Mida por el ~hilo~ y por la curva desde {a}, en la *~cara del concreto~*. Por atrás, la ~tabla~ curva mide "
         "{longer} más."
     ),
-    "fill.head_square": "~Juntas~ ~a escuadra~ con A-B",
-    "fill.head_along": "~Juntas~ paralelas a A-B",
-    "fill.at_square": "sobre A-B, desde A",
-    "fill.at_along": "desde A-B",
-    "fill.curve_square": "en la curva, desde A",
-    "fill.curve_along": "en la curva, desde A y B",
+    "fill.head_square": "~Juntas~ ~a escuadra~ con {a}-{b}",
+    "fill.head_along": "~Juntas~ paralelas a {a}-{b}",
+    "fill.at_square": "sobre {a}-{b}, desde {a}",
+    "fill.at_along": "desde {a}-{b}",
+    "fill.curve_square": "en la curva, desde {a}",
+    "fill.curve_along": "en la curva, desde {a} y {b}",
     "fill.corner": "esquina",
     "fill.two_places": "{first}, {last}",
     "fill.offer": "{columns} por {rows}",

@@ -23,18 +23,18 @@ MESSAGES = {
     "pad.line_other_curve": "La otra curva",
     "pad.note_straight": "~concreto~; {board} detrás, ~estacas~ a {size}, excavado {past} más allá",
     "pad.note_other_curve": "la primera curva, volteada",
-    "pad.square_back": "~a escuadra~, atrás de A y B",
+    "pad.square_back": "~a escuadra~, atrás de {a} y {b}",
     "pad.across": "de A-2 a B-2",
     "pad.off_other_curve": "en A-2 y B-2",
-    "pad.corners": "De aquí en adelante, A y B son las esquinas del ~concreto~, no sus ~estacas~.",
-    "pad.tangent": "En A y B la curva sigue recta por los lados: ~tangente~, sin esquina.",
-    "pad.corner": "En A y B la curva llega a los lados con {corner}, por dentro de la losa.",
+    "pad.corners": "A0 y B0 son las esquinas del ~concreto~; A y B son sus ~estacas~, separadas de ellas.",
+    "pad.tangent": "En {a} y {b} la curva sigue recta por los lados: ~tangente~, sin esquina.",
+    "pad.corner": "En {a} y {b} la curva llega a los lados con {corner}, por dentro de la losa.",
     "pad.square": (
-        "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, {shape}: {along} por el ~hilo~, {out} hacia atrás, "
-        "{long_side} en diagonal."
+        "Ponga los lados ~a escuadra~ con el ~hilo~ en {a} y en {b}, {shape}: {along} por el ~hilo~, {out} hacia "
+        "atrás, {long_side} en diagonal."
     ),
-    "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en A y en B, con una ~escuadra de carpintero~.",
-    "pad.pull": "Mida {sides} hacia atrás desde cada una: la esquina A-2 queda justo detrás de A; la B-2, de B.",
+    "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en {a} y en {b}, con una ~escuadra de carpintero~.",
+    "pad.pull": "Mida {sides} hacia atrás desde cada una: la esquina A-2 queda justo detrás de {a}; la B-2, de {b}.",
     "pad.stand_straight": (
         "Las ~estacas~ de ~forma~ de los lados y de atrás van a {size} del borde: ahí entra la {board}."
     ),
@@ -64,7 +64,7 @@ MESSAGES = {
     "pad.water_building": "El agua corre al edificio. Dele ~pendiente~ hacia afuera, o pregunte al proyectista.",
     "pad.set_back": "La ~forma~ de atrás va entre las de los lados, de A-2 a B-2: {chord}.",
     "pad.set_other": (
-        "Ponga la otra curva con los mismos números: A-2 en vez de A, B-2 en vez de B. Da vuelta al lado contrario."
+        "Ponga la otra curva con los mismos números: A-2 en vez de {a}, B-2 en vez de {b}. Da vuelta al lado contrario."
     ),
     "pad.other_left": "Párese en A-2, mire a B-2: la otra curva queda a su IZQUIERDA.",
     "pad.other_right": "Párese en A-2, mire a B-2: la otra curva queda a su DERECHA.",
@@ -72,7 +72,7 @@ MESSAGES = {
     "pad.check_head": "~Revisión~: diagonales y largo",
     "pad.check": (
         "De A-2 a B-2 debe medir {chord}. "
-        "Las dos diagonales, de A a B-2 y de B a A-2, deben medir {diagonal}. Ningún paso las usa."
+        "Las dos diagonales, de {a} a B-2 y de {b} a A-2, deben medir {diagonal}. Ningún paso las usa."
     ),
     "pad.check_deep": "~A escuadra~ desde el medio del borde de atrás, la curva queda a {deep}.",
     "pad.check_deep_both": "Del medio de una curva al medio de la otra hay {deep}.",
@@ -82,20 +82,22 @@ MESSAGES = {
     "pad.side_forms": "rectas: lados",
     "pad.back_form": "recta: atrás",
     "pad.carry_tangent": (
-        "Pase la ~tabla~ curva {past} más allá de A y B, por los lados. Las ~formas~ de los lados van a tope en sus "
-        "puntas."
+        "Pase la ~tabla~ curva {past} más allá de {a} y {b}, por los lados. Las ~formas~ de los lados van a tope en "
+        "sus puntas."
     ),
-    "pad.carry_corner": "Pase la ~tabla~ curva {past} más allá de A y B, recto: así queda dentro de la excavación.",
+    "pad.carry_corner": (
+        "Pase la ~tabla~ curva {past} más allá de {a} y {b}, recto: así queda dentro de la excavación."
+    ),
     "pad.bevel": ("Las ~formas~ de los lados van a tope en su cara: córtelas en bisel, {angle} fuera de escuadra."),
-    "pad.long_point": "La punta larga va al ~concreto~, en A y en B; por atrás mide {shorter} menos.",
+    "pad.long_point": "La punta larga va al ~concreto~, en {a} y en {b}; por atrás mide {shorter} menos.",
     "pad.cut_long": "Las ~formas~ de los lados se miden a la punta larga.",
     "pad.no_overrun_tangent": (
-        "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, por los lados, para corregirlo."
+        "Sus ~tablas~ acaban en {a} y {b}. Pase la ~tabla~ curva {past} más allá, por los lados, para corregirlo."
     ),
     "pad.no_overrun_corner": (
-        "Sus ~tablas~ acaban en A y B. Pase la ~tabla~ curva {past} más allá, recto, para corregirlo."
+        "Sus ~tablas~ acaban en {a} y {b}. Pase la ~tabla~ curva {past} más allá, recto, para corregirlo."
     ),
-    "pad.no_room": "La ~tabla~ curva acaba en A y B: la excavación no deja lugar para pasarla.",
+    "pad.no_room": "La ~tabla~ curva acaba en {a} y {b}: la excavación no deja lugar para pasarla.",
     "pad.stakes_sides": "~Formas~ de los lados: cada {gap}, {gaps} espacios iguales en cada una.",
     "pad.stakes_back": "~Forma~ de atrás: cada {gap}, {gaps} espacios iguales.",
     "pad.call_back": "desde el borde de atrás, hacia la curva",
@@ -134,7 +136,7 @@ MESSAGES = {
     "pad.on_sides": "lados",
     "pad.ahead": "{size} al frente",
     "pad.behind": "{size} atrás",
-    "pad.at_string": "de A a B",
+    "pad.at_string": "de {a} a {b}",
     "pad.at_other": "de A-2 a B-2",
     "pad.water_back": "El agua corre hacia el borde de atrás, ~a escuadra~ con él.",
     "pad.water_back_end": "El agua corre al borde de atrás del lado de {end}: {slope}, a {angle} del ~hilo~.",
@@ -142,9 +144,9 @@ MESSAGES = {
     "pad.water_other_end": "El agua corre a la otra curva del lado de {end}: {slope}, a {angle} del ~hilo~.",
     "pad.total_fall": "Caída total en la losa: {fall}.",
     "pad.string_top": "El canto de las ~formas~ rectas va recto de esquina a esquina: tienda un ~hilo~.",
-    "pad.names_one": "A-2 y B-2 son las esquinas de atrás, justo detrás de A y B.",
+    "pad.names_one": "A-2 y B-2 son las esquinas de atrás, justo detrás de {a} y {b}.",
     "pad.names_both": "Un nombre con -2 es de la otra curva: esa ~estaca~ queda justo detrás de la primera.",
-    "pad.paper_one": "Losa de {chord} x {deep}, redonda en una punta; lados de {sides} atrás de A y B.",
+    "pad.paper_one": "Losa de {chord} x {deep}, redonda en una punta; lados de {sides} atrás de {a} y {b}.",
     "pad.paper_both": "Losa de {chord} x {deep}, redonda en las dos puntas; lados de {sides}.",
     "pad.sign_tops": "Cantos en A-2; B-2",
     "pad.far_tops": "{first}; {last}",
@@ -153,7 +155,7 @@ MESSAGES = {
     "pad.sign_sides": "Dos lados; atrás, A-2 a B-2",
     "pad.sign_diagonals": "{a} a B-2; {b} a A-2",
     "pad.sign_apart": "Estas dos difieren, a lo más",
-    "pad.draw_sides": "lados {sides}, A-B {chord}",
+    "pad.draw_sides": "lados {sides}, {a}-{b} {chord}",
     "pad.draw_diagonal": "diagonal {shown}",
     "pad.draw_building": "edificio",
 }

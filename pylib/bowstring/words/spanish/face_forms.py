@@ -114,16 +114,14 @@ MESSAGES = {
         "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: exterior, segunda "
         "~estaca~; interior, las dos puntas."
     ),
-    "forms.dig": "Excave {past} más allá de cada borde. Primero los ~trompos~, afuera.",
+    "forms.hubs_first": "Primero los ~trompos~, afuera.",
+    "forms.dig": "Excave {past} más allá de cada borde.",
     "forms.cut_from": ("{name}, {pieces}: de {boards}"),
     "forms.diagonals_each": ("*~Revisión~:* las diagonales de cada espacio: {told}."),
     "forms.diagonals_rest": ("las demás *{shown}*"),
-    "forms.dig_deep": (
-        "Excave {past} más allá de cada borde, a *{deep}* bajo los cantos. Primero los ~trompos~, afuera."
-    ),
+    "forms.dig_deep": ("Excave {past} más allá de cada borde, a *{deep}* bajo los cantos."),
     "forms.dig_apron": (
-        "Excave {past} más allá de cada borde, a *{deep}* bajo los cantos, *{apron}* en el tramo grueso. Primero "
-        "los ~trompos~, afuera."
+        "Excave {past} más allá de cada borde, a *{deep}* bajo los cantos, *{apron}* en el tramo grueso."
     ),
     "forms.wide": "ancho",
 }

@@ -162,6 +162,7 @@ MESSAGES = {
     "paper.first.string": "Tienda el ~hilo~ de {start} a {end}, bien tirante. Sepa dónde está el cero de la ~cinta~.",
     "paper.first.string_up": "Deje tendido el ~hilo~ de {start} a {end}. Sepa dónde está el cero de la ~cinta~.",
     "paper.first.string_none": "No se puede tender ~hilo~ directo de {start} a {end}.",
+    "paper.first.no_string_yet": "Todavía no hace falta ~hilo~ de {start} a {end}: las ~formas~ salen de él.",
     "paper.first.no_string": "No hace falta ~hilo~ de {start} a {end}.",
     "paper.first.ends_taped": "Mida {start} a {end}, ~cinta~ ~a nivel~: {m0}. Si no da, ponga los dos otra vez.",
     "paper.first.string_taped": (
