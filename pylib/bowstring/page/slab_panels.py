@@ -54,10 +54,10 @@ def slope_html(page: Entries) -> str:
     return "\n".join(
         [
             fill_button(LEVEL, say("form.grade_level")),
-            page.plain(["grade.slope"]),
+            page.plain(["grade.slope", "grade.from"]),
             f'<div data-fills="no">{_choice(page, "grade.along", _worded, asked=True)}</div>',
             _choice(page, "grade.high", _named(page)),
-            page.fold("tops", page.plain(["grade.from", "grade.to"])),
+            page.fold("tops", page.plain(["grade.to"])),
             page.plain(["grade.cross"]),
             _choice(page, "grade.low", _low),
             page.fold("crown", page.plain(["grade.crown"])),
