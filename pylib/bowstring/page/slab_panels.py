@@ -17,6 +17,8 @@ _ORDER = tuple(f"slab.{name}" for name in ("waste", "step", "truck"))
 _EDGES = tuple(f"slab.{name}" for name in ("edge_width", "edge_depth"))
 _FOOTING = tuple(f"slab.{name}" for name in ("footing_width", "footing_depth"))
 _APRON = tuple(f"slab.apron.{name}" for name in ("from", "to", "thickness"))
+_FAR_WIDTH, _BED = "slab.end_width", ("slab.base", "slab.overdig")
+"""A slab along a line of several pieces has one width."""
 _ALONG = "slab.apron.along"
 """Of an arc alone: along a line of several pieces it is always that line."""
 LEVEL = {"grade-slope": "0", "grade-cross": "0", "grade-high": "", "grade-low": ""}
@@ -38,7 +40,7 @@ def slab_html(page: Entries) -> str:
             page.fold("footing", page.plain(_FOOTING)),
             _choice(page, "edge", _where, "where"),
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
-            page.fold("bed", page.plain(["slab.end_width", "slab.base", "slab.overdig"])),
+            page.fold("bed", f'<div data-pieces="one">{page.plain([_FAR_WIDTH])}</div>{page.plain(_BED)}'),
             page.fold("edges", page.plain(_EDGES)),
             page.fold("apron", f'<div data-pieces="one">{page.plain([_ALONG])}</div>{page.plain(_APRON)}'),
             page.fold("depths", page.plain(["slab.depths"])),
