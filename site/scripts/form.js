@@ -100,8 +100,12 @@ function besides(fields) {
   changes();
 }
 
-// What a job is called: its title, otherwise the first numbers that were given.
-export function nameOf(fields, untitled) {
+const PIECE = /^(before|after)-[0-9]+(?=-)/;
+
+// What a job is called: its title, otherwise how many pieces its line has, or the first numbers that were given.
+export function nameOf(fields, { untitled, line }) {
+  const others = new Set(Object.keys(fields).flatMap((name) => (fields[name]?.trim() && PIECE.exec(name)?.[0]) || []));
+  if (others.size && !fields.title?.trim()) return line.replace("#", 1 + others.size);
   const given = [...form.querySelectorAll("[data-row] input")].filter(({ id }) => fields[id]?.trim()).slice(0, 2);
   const numbers = given.map(({ id, labels }) => `${labels[0].textContent} ${fields[id].trim()}`);
   return fields.title?.trim() || numbers.join(", ") || untitled;

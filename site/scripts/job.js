@@ -52,7 +52,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     const done = keep.write(id, base);
     kept = keep.has(id);
     at("kept").textContent = done
-      ? `${words.kept.kept} ${nameOf(fields, words.desk.untitled)}`
+      ? `${words.kept.kept} ${nameOf(fields, words.desk)}`
       : words.kept[keep.works ? "full" : "none"];
     at("kept").classList.toggle("alarm", !done);
     at("full").hidden = done || !keep.works;

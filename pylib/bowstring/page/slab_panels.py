@@ -18,6 +18,8 @@ _ORDER = tuple(f"slab.{name}" for name in ("waste", "step", "truck"))
 _EDGES = tuple(f"slab.{name}" for name in ("edge_width", "edge_depth"))
 _FOOTING = tuple(f"slab.{name}" for name in ("footing_width", "footing_depth"))
 _APRON_FIELDS = tuple(f"slab.apron.{name}" for name in ("from", "to", "thickness"))
+_FAR_WIDTH, _BED = "slab.end_width", ("slab.base", "slab.overdig")
+"""A slab along a line of several pieces has one width."""
 _ALONG = "slab.apron.along"
 """Of an arc alone: along a line of several pieces it is always that line."""
 LEVEL = {"grade-slope": "0", "grade-cross": "0", "grade-high": "", "grade-low": ""}
@@ -39,7 +41,7 @@ def slab_html(page: Entries) -> str:
             page.fold("footing", page.plain(_FOOTING)),
             _choice(page, "edge", _where, "where"),
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
-            page.fold("bed", page.plain(["slab.end_width", "slab.base", "slab.overdig"])),
+            page.fold("bed", f'<div data-pieces="one">{page.plain([_FAR_WIDTH])}</div>{page.plain(_BED)}'),
             page.fold("edges", page.plain(_EDGES) + _choice(page, "slab.edge_along", _plainly)),
             page.fold("apron", page.plain(_APRON_FIELDS) + _along(page)),
             page.fold("depths", page.plain(["slab.depths"])),
@@ -55,10 +57,10 @@ def slope_html(page: Entries) -> str:
     return "\n".join(
         [
             fill_button(LEVEL, say("form.grade_level")),
-            page.plain(["grade.slope"]),
+            page.plain(["grade.slope", "grade.from"]) + _told_of(TOPS),
             f'<div data-fills="no">{_choice(page, "grade.along", _plainly, asked=True)}</div>',
             _choice(page, "grade.high", _named(page)),
-            page.fold("tops", page.plain(["grade.from", "grade.to"]) + _told_of(TOPS)),
+            page.fold("tops", page.plain(["grade.to"])),
             page.plain(["grade.cross"]),
             _choice(page, "grade.low", _low),
             page.fold("crown", page.plain(["grade.crown"])),

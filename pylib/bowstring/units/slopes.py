@@ -21,6 +21,8 @@ _PER_FOOT = re.compile(
 )
 _PER_METRE = re.compile(rf"({_NUMBER}) *(mm|cm) *(?:per|/) *(?:1 *)?(?:m|metre|meter)")
 _FRACTION = re.compile(r"(?:[0-9]+(?:-| +))?[0-9]+/[0-9]+")
+_ASKED_APART = {"slope": "end", "cross": "edge"}
+"""What is asked beside each slope: which end is the high one, which edge the low one."""
 _IN_A_METRE = {"mm": 1000, "cm": 100}
 
 
@@ -34,6 +36,7 @@ def read_slope(value: object, field: str, most: float) -> Fraction:
     (True, Fraction(2, 1))
     """
     percent = None
+    _no_minus(value, field)
     if isinstance(value, str):
         text = plain(value).strip() if len(value) <= TEXT_LIMIT else ""
         if _FRACTION.fullmatch(text):
@@ -44,6 +47,17 @@ def read_slope(value: object, field: str, most: float) -> Fraction:
     if percent is None or not 0 <= percent <= most:
         raise bad(field, "job.slope", most=f"{most:g}")
     return percent
+
+
+def _no_minus(value: object, field: str) -> None:
+    """Raise ``BadJob`` for a slope with a minus: which end or edge is the high one is a question of its own."""
+    asked = _ASKED_APART.get(field.rpartition(".")[2])
+    below = isinstance(value, int | float) and not isinstance(value, bool) and value < 0
+    if isinstance(value, str) and len(value) <= TEXT_LIMIT:
+        text = plain(value).strip()
+        below = text.startswith("-") and _from_text(text[1:].strip()) is not None
+    if asked and below:
+        raise bad(field, f"job.slope_minus_{asked}")
 
 
 def is_plain(value: object) -> bool:

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import json
+from pathlib import Path
 
 import pytest
 
 from bowstring.page.called import called
 from bowstring.page.calls import Calls, handle
 from bowstring.words import speak
+from in_node import run
 
 ARC = {"arc-chord": "44 ft", "arc-sagitta": "6"}
 SIDES = {f"arc-three_sides-{row}": "10" for row in range(3)}
@@ -51,3 +53,22 @@ def test_every_face_and_the_list_of_jobs_have_it() -> None:
         assert json.loads(calls.handle("face", json.dumps({**asked, "face": face})))["called"] == name
     assert json.loads(calls.handle("face", json.dumps({"fields": {}, "face": "checks"})))["called"] == ""
     assert json.loads(handle("called", json.dumps({"jobs": [ARC, {}]}))) == {"names": [name, ""]}
+
+
+def test_a_line_is_called_so_before_python_is_up_too(tmp_path: Path) -> None:
+    """The list of jobs and what is kept had the numbers of whichever arc was staked."""
+    line = {"arc-radius": "30 ft", "before-0-straight": "14 ft", "after-0-straight": "8 ft", "after-0-kink": "2 left",
+            "after-1-radius": "45 ft", "after-2-straight": " "}  # fmt: skip
+    asked = [line, {**line, "title": "Creek"}, {}]
+    names = run(
+        tmp_path,
+        """
+        const { nameOf } = await page("form.js");
+        const { desk } = JSON.parse(words);
+        told(given[0].map((fields) => nameOf(fields, desk)));
+        """,
+        asked,
+    )
+    assert (
+        names == [called(line), "Creek", "Job without a title"] == ["Line of 4 pieces", "Creek", "Job without a title"]
+    )

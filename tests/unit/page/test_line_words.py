@@ -71,3 +71,14 @@ def test_a_line_asks_for_the_left_forms_tops_and_lists_them_so(language: str) ->
         assert of_arc["100.00 ft"] == say("entry.grade.from")
     finally:
         speak("english")
+
+
+def test_a_width_at_b_and_an_aprons_line_are_asked_of_an_arc_alone() -> None:
+    """The style hides what is of one piece as soon as another is typed."""
+    html = form_html(fields_of_job(TOPS))
+    for name in ("slab-end_width", "slab-apron-along"):
+        before = html.partition(f'id="{name}"')[0]
+        assert before.rpartition('<div data-pieces="one">')[2].count("<div") - before.rpartition(
+            '<div data-pieces="one">'
+        )[2].count("</div>") >= 1, name  # fmt: skip
+    assert html.partition('id="slab-base"')[0].rpartition('data-pieces="one"')[2].count("</div>") >= 1

@@ -169,6 +169,9 @@ def test_a_drop_under_the_level_is_never_told_over_its_most() -> None:
     """2.05 % is 0.984 in under 4 ft, 1 in to the mark; of a limit of 2.06 %, 0.989, no more than 7/8 fits."""
     part = part_of(graded(cross=2.05, cross_limit=2.06))
     assert (part["drop"], part["most_drop"]) == ('7/8"', '7/8"')
+    part = part_of(graded(cross=2))  # 0.96 in: 1 in to the mark, and that is the limit, so a finer mark is aimed at
+    assert (part["drop"], part["most_drop"]) == ('15/16"', '1"')
+    assert any('aim *15/16"*' in line and '1" is the limit' in line for line in part["judged"])
     over = part_of(graded(cross=2.1))  # 1.008 in: both would be 1 in to the mark
     assert (over["drop"], over["most_drop"]) == ("1.01 in", "1.00 in")
 

@@ -149,3 +149,28 @@ def test_the_base_is_told_over_the_whole_dig() -> None:
     assert float(told[1]) == pytest.approx(answer["pour"]["area"] * base / 0.764554857984, abs=0.006)
     exact = answer_to({**FIVE, "slab": {**FIVE["slab"], "overdig": "0 in"}})
     assert "over the whole dig" not in str(exact["lined"]["pages"])
+
+
+def test_a_tree_beside_the_dig_is_told_with_its_distance_from_form_and_dig_line() -> None:
+    """Held against shapely: the slab between its edges, and the same widened by what is dug past them."""
+    said = 0
+    for y in (7.0, 9.0, 10.5, 12.0):
+        job = {**FIVE, "station": "10+00", "edge": "left", "slab": {"thickness": "4 in", "overdig": "1 ft"}, "at": 2,
+               "ground": [tree(11, y)]}  # fmt: skip
+        answer = answer_to(job)
+        thing = placed(answer, 2, circle(11, y, 2.0))
+        off, dig = (slab_of(answer, past).distance(thing) / FOOT for past in (0.0, FOOT))
+        page = next(one for one in answer["lined"]["pages"] if one["key"] == "edges")
+        told = [line for line in page["lines"] if line.startswith("oak at 10")]
+        notes = [note for card in answer["form_cards"] if card["kind"] == "form_dig" for note in card["notes"]]
+        assert [line for line in notes if line.startswith("oak at 10")] == told
+        assert bool(told) == (0 < dig <= 1 / FOOT)
+        if not told:
+            continue
+        said += 1
+        found = re.fullmatch(r"oak at (10\+[0-9.]+): (.+) off the right form, (.+) off the dig line\.", told[0])
+        assert found, told
+        for text, feet in zip(found.groups()[1:], (off, dig), strict=True):
+            shown = read_length(text, "ft-in", "x").metres / FOOT
+            assert feet - 1 / 96 - 2e-3 <= shown <= feet + 2e-3  # down to an eighth of an inch, never past it
+    assert said >= 2

@@ -59,3 +59,18 @@ def test_a_job_has_the_same_tops_by_either_and_says_how_it_was_read() -> None:
 def test_it_is_told_in_percent() -> None:
     assert [show_slope(one) for one in (Fraction(2), Fraction(25, 24), Fraction(0))] == ["2%", "1.042%", "0%"]
     assert is_plain("2 %") and is_plain(2.0) and not is_plain("1:50")
+
+
+@pytest.mark.parametrize(
+    ("field", "asked"), [("grade.slope", "which end is high"), ("grade.cross", "which edge is low")]
+)
+@pytest.mark.parametrize("typed", ["-1.2", "-1.2%", "\N{MINUS SIGN}2", "-1:50", -1.2])
+def test_a_slope_with_a_minus_says_to_leave_it_off(field: str, asked: str, typed: object) -> None:
+    with pytest.raises(BadJob, match=f"Leave off the minus; tap {asked}"):
+        read_slope(typed, field, 25)
+
+
+def test_a_limit_with_a_minus_is_no_slope_as_before() -> None:
+    for field, typed in (("grade.limit", "-5"), ("grade.slope", "-x"), ("grade.slope", "-")):
+        with pytest.raises(BadJob, match="isn't a slope from 0 to 25%"):
+            read_slope(typed, field, 25)

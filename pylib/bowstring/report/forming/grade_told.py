@@ -12,7 +12,9 @@ from bowstring.report.forming.grade_water import is_slow
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
 from bowstring.report.forming.levels import reading
 from bowstring.report.forming.plan import Plan, is_wall
+from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, percent
+from bowstring.units.tape import Tape
 from bowstring.words import say
 
 
@@ -55,15 +57,26 @@ def _across(plan: Plan, settled: Settled) -> str:
     return say(key, drop=first) if first == last else say(f"{key}_taper", drop=first, far=last)
 
 
+def aim_of(tape: Tape, drop: float, limit: float) -> tuple[str, str]:
+    """Return what a crew aims at under one end of a level, and the most that may stand there, of a drop that is within
+    its limit, metres: where the nearest mark to it is that limit already, the aim is the last finer mark short of
+    it."""
+    marks, finest = tape_of_heights(tape), fine_tape(tape)
+    most = marks.down(limit)
+    aim = marks.round(drop)
+    finer = finest.down(drop)
+    if aim < most or finer >= most:
+        return marks.show(min(aim, most)), marks.show(most)
+    return finest.show(finer), marks.show(most)
+
+
 def level_drops(plan: Plan, judged: Judged) -> tuple[str, str]:
     """Return what stands under one end of a level by the cross slope, and the most that may: where it holds the second
     is rounded down and the first is not past it; where it doesn't, both are told so finely that they differ."""
     marks, length = tape_of_heights(plan.tape), level_length(plan.tape)
     if judged.falls_over:
         return marks.show_past(judged.across * length, judged.across_limit * length)
-    most = marks.down(judged.across_limit * length)
-    drop = marks.round(judged.across * length)
-    return marks.show(min(drop, most)), marks.show(most)
+    return aim_of(plan.tape, judged.across * length, judged.across_limit * length)
 
 
 def judged_lines(plan: Plan, settled: Settled, judged: Judged) -> Iterator[str]:

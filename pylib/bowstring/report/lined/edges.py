@@ -24,7 +24,7 @@ from bowstring.report.lined.hubs_told import again_told, first_told, set_told, s
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
-from bowstring.report.lined.standing import standing_along
+from bowstring.report.lined.standing import near_dig, standing_along
 from bowstring.words import say
 
 _OPEN = {(WIDTH, EDGE): "edges.open", (WIDTH,): "edges.open_width", (EDGE,): "edges.open_side"}
@@ -65,7 +65,7 @@ def page(plan: LinePlan, hubs: LineHubs | None) -> LinedPage:
     made["more"] = " ".join(short_told(row["where"], row["name"], wall=wall) for row in standing) or made["more"]
     made["conclusion"] = say("lined.edges_conclusion", left=left, right=right, width=width)
     made["tables"] = [*(_table(plan, plan.slab, hand) for hand in HANDS), *(table_of_hubs(hubs) if hubs else ())]
-    made["lines"] = [*(row["text"] for row in standing), *_lines(plan, plan.slab, tight, hubs)]
+    made["lines"] = [*(row["text"] for row in standing), *near_dig(plan), *_lines(plan, plan.slab, tight, hubs)]
     return made
 
 

@@ -7,7 +7,7 @@ from math import hypot
 
 from bowstring.report.forming.grade_base import base_lines
 from bowstring.report.forming.grade_limits import level_length
-from bowstring.report.forming.grade_told import across_limit_of
+from bowstring.report.forming.grade_told import across_limit_of, aim_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
 from bowstring.report.forming.plan import is_wall
@@ -184,8 +184,7 @@ def level_drops_of(plan: LinePlan, judged: LineJudged) -> tuple[str, str]:
     marks, length = tape_of_heights(plan.tape), level_length(plan.tape)
     if judged.falls == "over":
         return marks.show_past(judged.across * length, judged.across_limit * length)
-    most = marks.down(judged.across_limit * length)
-    return marks.show(min(marks.round(judged.across * length), most)), marks.show(most)
+    return aim_of(plan.tape, judged.across * length, judged.across_limit * length)
 
 
 def _water(settled: LineSettled) -> str:

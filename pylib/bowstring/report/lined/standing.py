@@ -9,6 +9,7 @@ from bowstring.report.forming.edge_lines import dug_past
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.standing import CONCRETE, DIG, ENDS, in_dig_told, short_told
 from bowstring.report.forms.build_lined import LinedStanding
+from bowstring.report.lined.beside import beside_told
 from bowstring.report.lined.ground import things_along
 from bowstring.report.lined.in_dig import deepest_of
 from bowstring.report.lined.line import cautions_of_line
@@ -21,8 +22,18 @@ def standing_along(plan: LinePlan) -> list[LinedStanding]:
     return [_row(plan, thing, where) for thing, where in _standing(plan)]
 
 
+def near_dig(plan: LinePlan) -> list[str]:
+    """Return a line for each thing that stands beside the dig, and not in it."""
+    inside = [thing for thing, _where in _standing(plan)]
+    return beside_told(plan, [thing for thing in things_along(plan) if thing not in inside])
+
+
 def dig_notes(plan: LinePlan) -> list[str]:
-    """Return what the dig lines' card says of each of them."""
+    """Return what the dig lines' card says of each of them, and of what stands beside the dig."""
+    return [*_in_dig_notes(plan), *near_dig(plan)]
+
+
+def _in_dig_notes(plan: LinePlan) -> list[str]:
     return [
         short_told(where, thing.name, wall=is_wall(plan.plan))
         if where == CONCRETE

@@ -86,6 +86,9 @@ MESSAGES = {
     "lined.dig_apron": "There it is *{deep}* below the form tops.",
     "lined.dig_apron_no_base": "There it is *{deep}* below the form tops, before any base.",
     "lined.ends_square": "Both ends of the slab are square to the line.",
+    "lined.beside": "{what}: {off} off the form, {dig} off the dig line.",
+    "lined.beside_left": "{what} at {at}: {off} off the left form, {dig} off the dig line.",
+    "lined.beside_right": "{what} at {at}: {off} off the right form, {dig} off the dig line.",
     # the joints
     "lined.joints_row": "{count} panels, up to {longest}",
     "lined.joints_one": "One panel, {longest} long",

@@ -72,7 +72,7 @@ MESSAGES = {
     "card.peg_square": "At {start} square off string {start} to {end}, to the {hand}. Drive {peg}.",
     "card.tangent_offset": "Mark along string {start} to {other}. Square off to the {hand}. Drive {stake}.",
     "card.tangent_offset_past": (
-        "Carry straight {other} to {start} on. Back to {other}, square off {hand}. Drive {stake}."
+        "Run line {other}-{start} on past {start}. Back to {other}, square off {hand}. Drive {stake}."
     ),
     "card.produce_first": "Mark along {start} to {other}. Facing the mark, swing {hand}. Drive {stake}.",
     "card.produce": "Carry line {other}-{start} on, mark it. Facing the mark, swing {hand}. Drive {stake}.",

@@ -11,15 +11,9 @@ MESSAGES = {
     "form.section_boards.help": "Leave these blank unless yours differ; what is assumed is told with the boards.",
     "form.section_joints": "Joints",
     "form.section_order": "The order",
-    "form.section_tops": "Or both tops instead",
-    "form.section_tops.help": (
-        "How high the outer form's top is. Give both where it meets something at each end: the slope follows. "
-        "Blank: all tops are figured from A."
-    ),
-    "form.section_tops.help.of_line": (
-        "How high the LEFT form's top is, walking start to end. Give both where it meets something: the slope follows. "
-        "Blank: all tops are figured from the start."
-    ),
+    "form.section_tops": "Or the other end's top, for the slope",
+    "form.section_tops.help": "Where the outer form meets something at both ends: the slope follows from both tops.",
+    "form.section_tops.help.of_line": "Where the LEFT form meets something at both ends: the slope follows from both tops.",
     "form.section_crown": "Or a crown",
     "form.section_limits": "Limits",
     "form.section_limits.help": "The drawing, the spec and the local code govern. Your tops are checked against these.",
@@ -145,6 +139,8 @@ MESSAGES = {
     "form.grade_low.none": "Leave it open",
     "form.grade_from": "Outer form's top at A",
     "form.grade_from.of_line": "Top of the LEFT form at the start",
+    "form.grade_from.help": "Blank: all tops are figured from A.",
+    "form.grade_from.help.of_line": "Blank: all tops are figured from it.",
     "form.grade_to": "Outer form's top at B",
     "form.grade_to.of_line": "Top of the LEFT form at the end",
     "form.grade_crown": "Crown",

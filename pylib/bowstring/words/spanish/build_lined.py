@@ -92,6 +92,9 @@ MESSAGES = {
     "lined.dig_apron": "Ahí son *{deep}* abajo del canto de las ~formas~.",
     "lined.dig_apron_no_base": "Ahí son *{deep}* abajo del canto de las ~formas~, sin contar la base.",
     "lined.ends_square": "Los dos extremos de la losa van ~a escuadra~ con la línea.",
+    "lined.beside": "{what}: a {off} de la ~forma~, a {dig} de la línea de excavación.",
+    "lined.beside_left": "{what}, en {at}: a {off} de la ~forma~ izquierda, a {dig} de la línea de excavación.",
+    "lined.beside_right": "{what}, en {at}: a {off} de la ~forma~ derecha, a {dig} de la línea de excavación.",
     # the joints
     "lined.joints_row": "{count} paneles, hasta {longest}",
     "lined.joints_one": "Un panel, {longest} de largo",

@@ -92,7 +92,7 @@ MESSAGES = {
     "card.peg_square": "En {start}, ~a escuadra~ del ~hilo~ {start}-{end}, a la {hand}, clave {peg}.",
     "card.tangent_offset": "Marque sobre el ~hilo~ {start}-{other}. Ahí, ~a escuadra~ a la {hand}, clave {stake}.",
     "card.tangent_offset_past": (
-        "Prolongue la recta {other}-{start}. De espaldas a {other}, ~a escuadra~ a la {hand}, clave {stake}."
+        "Prolongue {other}-{start} pasando {start}. De espaldas a {other}, ~a escuadra~ a la {hand}, clave {stake}."
     ),
     "card.produce_first": "Marque de {start} hacia {other}. Mirando la marca, gire a la {hand}. Clave {stake}.",
     "card.produce": "Prolongue la línea {other}-{start}, marque. Mirando la marca, gire a la {hand}. Clave {stake}.",

@@ -13,14 +13,10 @@ MESSAGES = {
     "form.section_boards.help": "En blanco, salvo que las suyas sean otras; lo que se toma se dice con las ~tablas~.",
     "form.section_joints": "~Juntas~",
     "form.section_order": "El pedido",
-    "form.section_tops": "O las dos alturas del canto",
-    "form.section_tops.help": (
-        "La altura del canto de la ~forma~ exterior. Dé las dos donde topa con algo en cada extremo: de ahí "
-        "sale la ~pendiente~. En blanco: todo se calcula desde A."
-    ),
+    "form.section_tops": "O la altura del otro extremo, para la ~pendiente~",
+    "form.section_tops.help": "Si la ~forma~ exterior topa con algo en los dos extremos, de ahí sale la ~pendiente~.",
     "form.section_tops.help.of_line": (
-        "La altura del canto de la ~forma~ IZQUIERDA, del inicio al final. Dé las dos donde topa con algo: de ahí sale "
-        "la ~pendiente~. En blanco: todo se calcula desde el inicio."
+        "Si la ~forma~ IZQUIERDA topa con algo en los dos extremos, de ahí sale la ~pendiente~."
     ),
     "form.section_crown": "O un bombeo",
     "form.section_limits": "Límites",
@@ -149,6 +145,8 @@ MESSAGES = {
     "form.grade_low.none": "Dejarlo sin contestar",
     "form.grade_from": "Canto de la ~forma~ EXTERIOR en A",
     "form.grade_from.of_line": "Canto de la ~forma~ IZQUIERDA en el inicio",
+    "form.grade_from.help": "En blanco: todo se calcula desde A.",
+    "form.grade_from.help.of_line": "En blanco: todo se calcula desde ahí.",
     "form.grade_to": "Canto de la ~forma~ EXTERIOR en B",
     "form.grade_to.of_line": "Canto de la ~forma~ IZQUIERDA en el final",
     "form.grade_crown": "Bombeo",
