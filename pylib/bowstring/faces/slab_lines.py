@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from bowstring.errors import BadJob
@@ -12,9 +11,6 @@ from bowstring.faces.settling import Arcs, Typed
 from bowstring.job.terms import DEEPEST_SLAB, is_lined
 from bowstring.units.slopes import STEEPEST, read_slope, show_slope
 from bowstring.words import say
-
-_LEVEL = re.compile(r"([-+]?[0-9]+\.[0-9]+) *(?:ft\.?|feet|')?")
-"""An elevation in decimals of a foot, without its unit."""
 
 OF_A_CURVE = ("inside", "outside")
 """Edges by which a curve is meant: a line of several pieces has a left and a right one."""
