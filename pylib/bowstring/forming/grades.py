@@ -42,6 +42,10 @@ class Grade:
         climbed = end - start - cross * band.widens * along
         return cls(band, start, climbed / band.length(along), cross, crown, along)
 
+    def at(self, running: float) -> Grade:
+        """Return the same tops by another running slope."""
+        return Grade(self.band, self.start, running, self.cross, self.crown, self.along)
+
     def top(self, share: float, across: float) -> float:
         """Return the top at a share of the angle and a share of the width from the outer edge, metres."""
         return self._straight(share, across) + crown(1.0, self.crown, across)

@@ -9,7 +9,7 @@ miters, and the corners are as high as the middle's own: no form has a step.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import accumulate
 
@@ -53,7 +53,11 @@ class LineGrade:
     ) -> LineGrade:
         """Return the grade whose left edge meets two tops, metres, at its ends: the running slope follows."""
         flat = cls(slab, start, 0.0, cross, crown, on_line)
-        return replace(flat, running=(end - start) / sum(flat.paces))
+        return flat.at((end - start) / sum(flat.paces))
+
+    def at(self, running: float) -> LineGrade:
+        """Return the same tops by another running slope."""
+        return LineGrade(self.slab, self.start, running, self.cross, self.crown, self.on_line)
 
     @cached_property
     def paces(self) -> tuple[float, ...]:
