@@ -231,4 +231,6 @@ def _told(key: str) -> str:
         told = f'<span data-in="feet">{told}</span><span data-in="metric">{marked(say(f"{key}.metric"))}</span>'
     if is_said(f"{key}.of_fill"):
         told = f'<span data-fills="no">{told}</span><span data-fills="yes">{marked(say(f"{key}.of_fill"))}</span>'
+    if is_said(f"{key}.of_wall"):
+        told = f'<span data-poured="slab">{told}</span><span data-poured="wall">{marked(say(f"{key}.of_wall"))}</span>'
     return told

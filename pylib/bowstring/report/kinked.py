@@ -29,13 +29,11 @@ def b_from_line(layout: Layout, short: bool = False) -> str:
     ends = {"start": "A0", "end": "B0"} if job.outward else {"start": "A", "end": "B"}
     if before.curvature:
         mark, behind = ARC_START, before.start.point
-        where = _say("begins", short, mark=mark, piece=said.at)
+        where = _say("begins", short, mark=mark, piece=said.at, **ends)
     else:
         back, whole = far_back_on(before.length, job.shown.feet)
         mark, behind = "S", before.end.on(-back).point
-        where = _say(
-            "whole" if whole else "back", short, mark=mark, piece=said.at, back=tape.show(back), start=ends["start"]
-        )
+        where = _say("whole" if whole else "back", short, mark=mark, piece=said.at, back=tape.show(back), **ends)
     way = a.minus(behind)
     far = distance(a, behind)
     along, off = (length / far for length in (way.dot(b.minus(a)), way.cross(b.minus(a))))

@@ -11,6 +11,7 @@ from bowstring.job.form import ApronForm, BoardForm, GradeForm, JointsForm, Slab
 from bowstring.job.forming import MOST_LENGTHS
 from bowstring.job.terms import BOARD_LEVELS, EDGES, SLAB_KEYS
 from bowstring.page.fields import FIELDS, all_fields, field_of, fields_of_job, job_of_fields
+from bowstring.page.form import form_html
 from bowstring.page.labels import label_of
 from bowstring.page.slab_fields import heights_of, is_of_slab, without_slab
 from bowstring.page.unit import unit_note
@@ -196,3 +197,16 @@ def test_bare_numbers_of_a_slab_under_another_unit_are_told() -> None:
     assert say("form.grade_ground") in note and say("form.board_lengths") in note
     assert unit_note({**typed, "grade-ground": "A outside 1 ft", "board-lengths": "8 ft"}) == ""
     assert label_of("edge") == say("form.edge.short")
+
+
+def test_a_walls_numbers_are_asked_as_a_walls() -> None:
+    """Its height is that above its footing; at B it has a thickness, and a row of heights says what to write."""
+    for key in ("form.slab_end_width", "form.slab_end_width.help", "form.slab_thickness.help"):
+        assert say(key) != say(f"{key}.of_wall")
+    assert "Above its footing" in say("form.slab_thickness.help.of_wall")
+    html = form_html()
+    assert f'<span data-poured="wall">{say("form.slab_thickness.help.of_wall")}</span>' in html
+    assert f'<span data-poured="wall">{say("form.slab_end_width.of_wall")}</span>' in html
+    with pytest.raises(BadJob) as refusal:
+        job_of_fields({**ARC, "grade-ground": "A outside 0.4; 5.1"})
+    assert refusal.value.wrong == "Row 2: write stake, side, height."

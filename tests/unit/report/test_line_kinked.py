@@ -27,8 +27,10 @@ def told(*line: dict[str, object], **more: object) -> str:
     text = answer["steps"][0]["text"]
     assert answer["stops"] == [] and answer["lined"] is not None
     b = answer["lined"]["b_from_a"]
-    assert bool(b) == ("B not set yet?" in text) and (not b or b in answer["cards"][1]["notes"])
-    long = text.partition("B not set yet?")[2]
+    end = "B0" if "offset" in more else "B"
+    assert bool(b) == (f"{end} not set yet?" in text) and (not b or b in answer["cards"][1]["notes"])
+    assert not b or (b.startswith(f"{end} not set?") and len(b.partition(". ")[0].split()) <= 14)
+    long = text.partition(f"{end} not set yet?")[2]
     assert re.findall(LENGTH, b) == re.findall(LENGTH, long)
     assert re.findall("LEFT|RIGHT", b) == re.findall("LEFT|RIGHT", long) and ("back to" in b) == ("back to" in long)
     return long
@@ -71,7 +73,7 @@ def test_b_past_a_kink_after_an_arc_is_told_off_that_arc_s_chord(before: str, tu
     a, ahead = walked(d, way, 20, 60, before)
     degrees, hand = kink.split()
     b, _ahead = walked(a, ahead * exp(HANDS[hand] * radians(float(degrees))), 29, 70, turn)
-    assert "Find D, where piece 1 begins" in text
+    assert "Find D, where arc 1 begins" in text
     set_b, check = set_by(text, d, a)
     assert abs(set_b - b) <= 2 * MARK and abs(check - abs(b - d)) <= MARK
 

@@ -198,14 +198,14 @@ def test_the_end_forms_have_a_count_a_width_and_a_height() -> None:
 def test_what_the_line_is_for_before_the_first_pour() -> None:
     edges = answer_to(WALL)["edges"]
     assert any("dowels and key" in text and "before its pour" in text for text in edges["passes"])
-    assert any("end flush with the wall" in text for text in edges["faces"])
+    assert any("assumed to end flush with the wall" in text for text in edges["faces"])
     bare = answer_to({**WALL, "slab": {"poured": "wall", "thickness": "3 ft 6 in"}})["edges"]
     assert not any("dowels" in text for text in bare["passes"])
 
 
 def test_a_walls_stick_speaks_of_forms_and_of_the_wall() -> None:
     wall, walk = answer_to(WALL)["edges"]["stick"], answer_to(WALK)["edges"]["stick"]
-    assert wall["how"][0] == "Set the outer form first." and "makes the wall thin" in wall["slip_text"]
+    assert wall["how"][0] == "Set the outer form first." and "makes the wall thinner by" in wall["slip_text"]
     assert "board first" in walk["how"][0] and "concrete narrow" in walk["slip_text"]
 
 

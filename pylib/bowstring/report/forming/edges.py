@@ -180,9 +180,12 @@ def _taper(plan: Plan) -> Iterator[str]:
         return
     tape = plan.tape
     yield say("edges.taper_even", first=tape.show(plan.taper.first), last=tape.show(plan.taper.last))
-    yield say("edges.taper_both" if plan.edge == CENTER else "edges.taper_one")
-    if not is_wall(plan):
-        yield say("edges.taper_dig", size=tape.show_whole(overdig_of(plan)))
+    which = "taper_both" if plan.edge == CENTER else "taper_one"
+    if is_wall(plan):
+        yield say(f"walled.{which}")
+        return
+    yield say(f"edges.{which}")
+    yield say("edges.taper_dig", size=tape.show_whole(overdig_of(plan)))
 
 
 def _notes(plan: Plan, marks: Marks, tight: bool) -> Iterator[str]:

@@ -152,7 +152,7 @@ MESSAGES = {
     "edges.other_side": "{size}, other side",
     # a width that tapers
     "edges.taper_even": "The width changes evenly along the curve: {first} at A, {last} at B.",
-    "edges.taper_one": "The edge that tapers is no true arc: set it by the widths, and spring the board fair.",
+    "edges.taper_one": "The tapered edge isn't a true arc: set it by the widths, and spring the board fair.",
     "edges.taper_both": "Neither edge is a true arc: set both by the widths, and spring the boards fair.",
     "edges.taper_dig": "Along a tapered edge, form stakes stand the board's thickness off it, the dig line {size} off.",
     # what else holds

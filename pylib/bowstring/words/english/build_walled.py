@@ -99,7 +99,7 @@ MESSAGES = {
     "walled.areas": "Contact area: {outside} outside, {inside} inside.",
     "walled.end_forms": "End forms: 2, {width} wide, {height} high.",
     "walled.end_forms_tapered": "End forms: {near} wide at A, {far} at B, {height} high.",
-    "walled.ends_flush": "The footing is taken to end flush with the wall.",
+    "walled.ends_flush": "The footing is assumed to end flush with the wall.",
     "walled.plywood": (
         "Plywood up to {thickness} bends dry to R {radius}, face grain along it; the panel makers' table allows {least}."
     ),
@@ -126,8 +126,10 @@ MESSAGES = {
     "walled.draw_outside_taper": "outer face, tapers",
     "walled.draw_inside": "inner face R {radius}",
     "walled.draw_inside_taper": "inner face, tapers",
+    "walled.taper_one": "The tapered face isn't a true arc: set it by the thickness at each stake.",
+    "walled.taper_both": "Neither face is a true arc: set both by the thickness at each stake.",
     "walled.ends_square": "Both ends of the wall are square to the line.",
-    "walled.slip": "A tip {slip} out of square makes the wall thin by less than {narrow}.",
+    "walled.slip": "A tip {slip} out of square makes the wall thinner by less than {narrow}.",
     "walled.row_forms": "Forms",
     "walled.ask_level": "Is its top level?",
     "walled.designed": "Pressure, ties and bracing: the form supplier and a licensed engineer.",

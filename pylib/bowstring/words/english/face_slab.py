@@ -34,7 +34,7 @@ MESSAGES = {
     "numbers.slab_outer.of_wall": "Outer face R {radius}|chord {chord}, mid-ordinate {sagitta}",
     "numbers.slab_edges": "Edges R {outer} and R {inner}|{half} to each side of your line",
     "numbers.slab_edges.of_wall": "Faces R {outer} and R {inner}|{half} to each side of your line",
-    "numbers.slab_tapered": "{width} at A, {end} at B|An edge that tapers is no true arc.",
+    "numbers.slab_tapered": "{width} at A, {end} at B|The tapered edge isn't a true arc.",
     "numbers.slab_filled": "Fills the curve|A to B {chord}, {deep} deep, {area}.",
     "numbers.slab_pad": "Fills the curve, with sides|{chord} wide, {deep} long overall, {area}.",
     "numbers.slab_no_sides": "No straight sides|The curve is over a half circle: its ends turn back under it.",

@@ -5,7 +5,7 @@ MESSAGES = {
     "lined.hubs_square": "Hubs stand square to the line. On an arc that's toward its center, or away from it.",
     "lined.hubs_kink": "At a kink the hub is square to the arc, else to the piece before.",
     "lined.hubs_prove": "Hub to next hub must read as listed: no step measured it.",
-    "lined.hubs_straight": "Before you dig, set one as far off here, too: {places}. No arc's card does it.",
+    "lined.hubs_straight": "Set a stake as far off the line here, too, before you dig: {places}. No arc's card does.",
     "lined.hubs_no_room": "*{place}:* a hub has no room. Tie that mark to two that stay.",
     "lined.hubs_table": "Hubs outside the dig",
     "lined.head_where": "Where",

@@ -75,9 +75,9 @@ MESSAGES = {
     ),
     "step.far_check": "Check: {last} to S must read {length}. If it doesn't, set S again.",
     # B from the piece before the arc
-    "kinked.back": "B not set yet? Mark {mark} on piece {piece}, {back} back from its end.",
-    "kinked.whole": "B not set yet? Set {mark} where piece {piece} begins, {back} back.",
-    "kinked.begins": "B not set yet? Find {mark}, where piece {piece} begins.",
+    "kinked.back": "{end} not set yet? Mark {mark} on straight {piece}, {back} back from {start}.",
+    "kinked.whole": "{end} not set yet? Set {mark} where straight {piece} begins, {back} back from {start}.",
+    "kinked.begins": "{end} not set yet? Find {mark}, where arc {piece} begins.",
     "kinked.on": (
         "Run the line from {mark} past {start} by {along}. From there square off {off} to the {hand}, your back to "
         "{mark}: {end}."
@@ -88,9 +88,9 @@ MESSAGES = {
     ),
     "kinked.straight": "Run the line from {mark} past {start} by {along}: {end}.",
     "kinked.check": "Check: {mark} to {end} must read {check}.",
-    "kinked.short_back": "B not set? {mark} {back} back on piece {piece}.",
-    "kinked.short_whole": "B not set? Set {mark} where piece {piece} begins, {back} back.",
-    "kinked.short_begins": "B not set? Find {mark}, where piece {piece} begins.",
+    "kinked.short_back": "{end} not set? Set {mark} on straight {piece}, {back} back from {start}.",
+    "kinked.short_whole": "{end} not set? Set {mark} where straight {piece} begins, {back} back from {start}.",
+    "kinked.short_begins": "{end} not set? Find {mark}, where arc {piece} begins.",
     "kinked.short_on": "{along} past {start}. Your back to {mark}, {off} square {hand}: {end}.",
     "kinked.short_behind": "{along} from {start} toward {mark}. Your back to {mark}, {off} square {hand}: {end}.",
     "kinked.short_straight": "From {mark} go {along} past {start}: {end}.",

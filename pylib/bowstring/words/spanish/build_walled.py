@@ -110,7 +110,7 @@ MESSAGES = {
     "walled.areas": "Área de contacto: {outside} por fuera, {inside} por dentro.",
     "walled.end_forms": "Cabezales: 2, de {width} x {height} de alto.",
     "walled.end_forms_tapered": "Cabezales: {near} de ancho en A, {far} en B, {height} de alto.",
-    "walled.ends_flush": "Se toma que la zapata termina al ras del muro.",
+    "walled.ends_flush": "Se supone que la zapata termina al ras del muro.",
     "walled.plywood": (
         "Triplay de hasta {thickness} se dobla en seco a R {radius}, veta a lo largo; la lista del "
         "fabricante admite {least}."
@@ -140,6 +140,8 @@ MESSAGES = {
     "walled.draw_outside_taper": "cara exterior, cambia de espesor",
     "walled.draw_inside": "cara interior R {radius}",
     "walled.draw_inside_taper": "cara interior, cambia de espesor",
+    "walled.taper_one": "La cara que cambia de espesor no es ~arco~ exacto: trácela por el espesor en cada ~estaca~.",
+    "walled.taper_both": "Ninguna cara es ~arco~ exacto: trace las dos por el espesor en cada ~estaca~.",
     "walled.ends_square": "Los dos extremos del muro van ~a escuadra~ con la línea.",
     "walled.slip": "Con la punta {slip} fuera de escuadra, al muro le falta de espesor menos de {narrow}.",
     "walled.row_forms": "~Formas~",

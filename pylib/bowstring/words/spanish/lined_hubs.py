@@ -8,7 +8,8 @@ MESSAGES = {
     "lined.hubs_kink": "En un quiebre el ~trompo~ va ~a escuadra~ con el ~arco~; si no, con el tramo anterior.",
     "lined.hubs_prove": "De ~trompo~ a ~trompo~ debe dar lo de la lista: ningún paso lo midió.",
     "lined.hubs_straight": (
-        "Antes de excavar, ponga una a la misma distancia también aquí: {places}. Ninguna tarjeta de ~arco~ lo hace."
+        "Antes de excavar, ponga una ~estaca~ igual de lejos de la línea también aquí: {places}. Ninguna tarjeta de "
+        "~arco~ lo hace."
     ),
     "lined.hubs_no_room": "*{place}:* no cabe un ~trompo~. Amarre esa marca a dos que se queden.",
     "lined.hubs_table": "~Trompos~ fuera de la excavación",

@@ -84,9 +84,9 @@ MESSAGES = {
     ),
     "step.far_check": "Revise: de {last} a S debe dar {length}. Si no, ponga S otra vez.",
     # B desde el tramo anterior
-    "kinked.back": "¿Falta poner B? Marque {mark} en el tramo {piece}, {back} atrás de su final.",
-    "kinked.whole": "¿Falta poner B? Ponga {mark} donde empieza el tramo {piece}, {back} atrás.",
-    "kinked.begins": "¿Falta poner B? Busque {mark}, donde empieza el tramo {piece}.",
+    "kinked.back": "¿Falta poner {end}? Marque {mark} en la recta {piece}, {back} atrás de {start}.",
+    "kinked.whole": "¿Falta poner {end}? Ponga {mark} donde empieza la recta {piece}, {back} atrás de {start}.",
+    "kinked.begins": "¿Falta poner {end}? Busque {mark}, donde empieza el ~arco~ {piece}.",
     "kinked.on": (
         "Prolongue la línea desde {mark}, {along} más allá de {start}. Desde ahí mida ~a escuadra~ {off} a la "
         "{hand}, de "
@@ -99,9 +99,9 @@ MESSAGES = {
     ),
     "kinked.straight": "Prolongue la línea desde {mark}, {along} más allá de {start}: {end}.",
     "kinked.check": "Revise: de {mark} a {end} debe dar {check}.",
-    "kinked.short_back": "¿Falta B? {mark} a {back} atrás en el tramo {piece}.",
-    "kinked.short_whole": "¿Falta B? Ponga {mark} donde empieza el tramo {piece}, {back} atrás.",
-    "kinked.short_begins": "¿Falta B? Busque {mark}, donde empieza el tramo {piece}.",
+    "kinked.short_back": "¿Falta {end}? Ponga {mark} en la recta {piece}, {back} atrás de {start}.",
+    "kinked.short_whole": "¿Falta {end}? Ponga {mark} donde empieza la recta {piece}, {back} atrás de {start}.",
+    "kinked.short_begins": "¿Falta {end}? Busque {mark}, donde empieza el ~arco~ {piece}.",
     "kinked.short_on": "{along} más allá de {start}. De espaldas a {mark}, ~a escuadra~ {off} a la {hand}: {end}.",
     "kinked.short_behind": (
         "{along} de {start} hacia {mark}. De espaldas a {mark}, ~a escuadra~ {off} a la {hand}: {end}."
