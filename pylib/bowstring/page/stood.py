@@ -124,6 +124,14 @@ def _got_elsewhere(one: JobForm, other: JobForm) -> set[str]:
     return {name for name in first.keys() | second.keys() if first.get(name) != second.get(name)}
 
 
+def got_since(stood: str, link: str) -> set[str]:
+    """Return the stakes at which the job of the second link has readings that the first hasn't: they stand where those
+    say. One whose readings were taken back is none of them; it stands where nobody tells."""
+    before, now = read_link(stood), read_link(link)
+    there = {str(row.get("stake", "")).upper() for row in now.get("got", ())}
+    return {name for name in _got_elsewhere(before, now) if name in there}
+
+
 def _said(job: JobForm) -> str:
     said: dict[str, object] = {key: value for key, value in job.items() if key not in _NO_STAKE_HANGS_ON}
     if "line" in job:  # what is said of another arc's stakes is theirs

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from bowstring.page.beside import done_of
-from bowstring.page.stood import LEAST_MOVED, answer_before
+from bowstring.page.stood import LEAST_MOVED, answer_before, got_since
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 
@@ -18,7 +18,7 @@ def ticked(answered: Answer, fields: Mapping[str, str], link: Callable[[], str])
 
     ``done`` of the fields counts as the job did that the stakes were set by (``stood``). Where that has other cards, a
     card of now is done if one that sets the same marks in the same manner was, and if it drives a stake that stands
-    there already, whatever it was set by. ``link`` makes the job's own.
+    there already, whatever it was set by, or where something else was got at it since. ``link`` makes the job's own.
     """
     done = done_of(fields)
     if not done or not fields.get("stood", "").strip():
@@ -31,7 +31,7 @@ def ticked(answered: Answer, fields: Mapping[str, str], link: Callable[[], str])
         return done
     keys = {key for key, card in then if card["number"] in done}
     driven = {card["stake"] for _key, card in then if card["stake"] and card["number"] in done}
-    there = driven & _in_place(old, answered)
+    there = driven & (_in_place(old, answered) | got_since(fields["stood"], link()))
     return tuple(card["number"] for key, card in now if key in keys or card["stake"] in there)
 
 

@@ -98,3 +98,26 @@ def test_a_file_has_the_steps_that_are_done_by_their_numbers_of_now() -> None:
     told = json.loads(json.loads(Calls().handle("job_file", json.dumps({"fields": other})))["text"])
     cards = [one for one in answering(job_of_fields(other))["cards"] if set(one["steps"]) & set(told["done"])]
     assert [(one["kind"], one["stake"]) for one in cards] == [("string", None), ("stake", "M"), ("stake", "Q1")]
+
+
+@pytest.mark.parametrize("method", ["halving", "ordinates", "tapes"])
+def test_what_was_got_at_a_stake_ticks_its_card(method: str) -> None:
+    """Used where it stands it is set, whatever its card is called by then: nobody is sent back to it."""
+    before = {**FIELDS, "method": method}
+    cards = answering(job_of_fields(before))["cards"]
+    last = [one["number"] for one in cards if one["stake"]][-1]
+    fields = worked(before, last - 1)
+    shown = answering(job_of_fields(fields))["steps"][cards[last - 1]["steps"][-1] - 1]["measures"][-1]["distance"]  # type: ignore[typeddict-item]
+    for reading in range(4):  # the first that is the step's last measure or leaves the stake free to stand elsewhere
+        got = {f"m{reading}": f"{shown + 0.002:.4f} m"}
+        asked = {"fields": fields, "face": "stakes", "card": last, "panel": "got", "got": got}
+        told: dict[str, Any] = json.loads(Calls().handle("face", json.dumps(asked)))
+        if "fill" in told:
+            break
+    assert told["fill"] and told["undone"] == []
+    used = {**fields, **told["fill"], **told.get("fixed", {}), "done": f"{fields['done']} {last}"}
+    kept = renumbered(used) if "renumbered" in card(used) else used
+    assert str(last) in kept["done"].split() and card(kept)["card"] == last + 1
+    forgotten = {**kept, **dict.fromkeys(told["fill"], "")}
+    if "renumbered" in card(forgotten):
+        assert str(last) not in renumbered(forgotten)["done"].split()
