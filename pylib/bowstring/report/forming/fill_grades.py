@@ -7,11 +7,12 @@ from math import atan2
 
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.plane import Plane, turned_from
+from bowstring.report.forming.deepness import deep_of
 from bowstring.report.forming.fill_plane import ClashingPlane, SettledPlane, settle_plane
 from bowstring.report.forming.grade_base import asks, base_lines
 from bowstring.report.forming.grade_limits import level_length
 from bowstring.report.forming.grade_row import open_row
-from bowstring.report.forming.grade_rows import digs_of, has_of, top_of
+from bowstring.report.forming.grade_rows import base_at, digs_of, has_of, top_of
 from bowstring.report.forming.grade_told import across_limit_of, from_where, limit_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import height, size_of, tape_of_heights
@@ -102,6 +103,7 @@ def _rows(plan: Plan, filled: Filled, plane: Plane) -> list[TopRow]:
             "share": share,
             "outside": top_of(plan, plane.top(filled.arc.point_at(share)), plane.start, ground.get((name, "outside"))),
             "inside": None,
+            "base": base_at(plan, deep_of(plan, None), share),
         }
         for name, share in plan.shares()
     ]
@@ -120,6 +122,7 @@ def _back(plan: Plan, pad: Pad, plane: Plane) -> Iterator[TopRow]:
             "share": share,
             "outside": top_of(plan, top, plane.start, None),
             "inside": None,
+            "base": base_at(plan, deep_of(plan, None), share),
         }
 
 
