@@ -20,6 +20,7 @@ Column = tuple[str, Cells, list[Cells]]
 _STAND = ("outer_form", "outside", "inside", "inner_form", "string", "string_form", "sides", "back",
           "other_curve", "footing_outside",
           "footing_inside")  # fmt: skip
+_GAUGED = ("outer_form", "inner_form")
 _LINE_HEADS = ("line", "off_stakes", "radius", "chord", "mid_ordinate", "arc")
 
 
@@ -31,9 +32,11 @@ def columns_of(answer: Answer, edges: EdgesPart, joints: JointsPart | None) -> l
     return columns
 
 
-def set_lines(edges: EdgesPart) -> list[LineRow]:
-    """Return the lines of boards and stakes: digging is told in a sentence, the middle only where it's set."""
-    return [one for one in edges["lines"] if one["yours"] or one["key"] in _STAND]
+def set_lines(edges: EdgesPart, *, few: bool = False) -> list[LineRow]:
+    """Return the lines of boards and stakes: digging is told in a sentence, the middle only where it's set. ``few``:
+    without those of form stakes, of which a sentence tells."""
+    gauged = _GAUGED if few else ()
+    return [one for one in edges["lines"] if one["yours"] or (one["key"] in _STAND and one["key"] not in gauged)]
 
 
 def lines_html(lines: list[LineRow], *, off: bool = False) -> str:
@@ -90,6 +93,14 @@ def tables_html(column: Sequence[Column]) -> str:
     return f"<div>{''.join(_table(title, head, rows) for title, head, rows in column if rows)}</div>"
 
 
+def up_html(column: Column, up: int) -> str:
+    """Return a table whole, in so many parts beside each other under one title."""
+    title, head, rows = column
+    each = -(-len(rows) // up)
+    parts = "".join(_table("", head, rows[start : start + each]) for start in range(0, len(rows), each))
+    return f'<div><h3>{marked(title)}</h3><div class="form-tables of-{up}">{parts}</div></div>' if rows else ""
+
+
 def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
     heads = "".join(f'<th scope="col">{escape(text)}</th>' for text in head)
     body = "".join(
@@ -98,4 +109,4 @@ def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
         for first, *cells in rows
     )
     table = f"<table><thead><tr>{heads}<td></td></tr></thead><tbody>{body}</tbody></table>"
-    return f"<h3>{marked(title)}</h3>{table}"
+    return f"<h3>{marked(title)}</h3>{table}" if title else table

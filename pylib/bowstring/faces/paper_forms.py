@@ -8,8 +8,9 @@ from bowstring.drawings.slab import slab_svg
 from bowstring.drawings.slab_fill import PAPER
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_cuts import cut_rows
-from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, tables_html
+from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, tables_html, up_html
 from bowstring.faces.paper_forms_tall import Around, Fitted, fitted
+from bowstring.faces.paper_forms_told import told_of
 from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
 from bowstring.faces.paper_lined import lined_sides
 from bowstring.faces.paper_pour import pour_sides, tops_table
@@ -18,7 +19,6 @@ from bowstring.faces.paper_wall import is_wall, stakes_at, wall_front
 from bowstring.report.alone import boards_of, edges_of, grades_of, joints_of, line_ends_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import TopRow
 from bowstring.report.forms.build_joints import JointsPart
@@ -33,9 +33,6 @@ MORE = 34
 
 PAD_PLANS = (250, 150)
 """How high the plan of a pad is, pixels, in the classes that the style has."""
-
-_MOST_DIAGONALS = 5
-"""Lengths of diagonals that differ and have room here: of more the long sheet has each bay's."""
 
 
 def forms_sides(answer: Answer, date: str, old: str = "") -> str:
@@ -75,22 +72,36 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
     pour = pour_of(answer)
     deep = pour["deep"] if pour else None
     apron = _apron_told(deep)
-    told, lines = [*_stands(edges), *_told(edges, boards, deep), *_joints_stop(joints), *apron], set_lines(edges)
+    told = [*_stands(edges), *told_of(answer, edges, boards, deep), *_joints_stop(joints), *apron]
     columns = columns_of(answer, edges, joints)
     title = say("forms.front_title", title=brief.title(answer))
     foot = say("paper.safe_board") if boards else "", say("forms.turn_over")
-    around = Around(title, _slab(answer, edges), lines, _cuts(answer), told, foot, bool(apron))
-    fit = fitted(answer, around, columns, old_tall(old))
-    first = "".join(tables_html(column) for column in fit.shown)
+    cuts, slab = _cuts(answer), _slab(answer, edges)
+    usual = Around(title, slab, set_lines(edges), cuts, told, foot)
+    small = Around(
+        title,
+        slab,
+        set_lines(edges, few=boards is not None and not boards["remedy"]),
+        [],
+        [*told, *_in_a_line(cuts)],
+        foot,
+    )
+    fit = fitted(answer, {False: usual, True: small}, columns, old_tall(old), dense=bool(apron))
+    around = small if fit.dense else usual
+    first = (
+        "".join(up_html(one, fit.up[place]) for place, one in enumerate(columns))
+        if fit.up
+        else "".join(tables_html(column) for column in fit.shown)
+    )
     label = escape(say("forms.front"))
-    slab = f'<div class="wide">{"".join(f"<p>{marked(text)}</p>" for text in around.slab)}</div>'
+    where = f'<div class="wide">{"".join(f"<p>{marked(text)}</p>" for text in slab)}</div>'
     parts = [
         head_html(answer, say("forms.front"), date, title=title, old=old),
-        duo_html(answer, slab, "form-hand"),
+        duo_html(answer, where, "form-hand"),
         _plan(answer, edges, fit),
-        f'<div class="form-lines">{lines_html(lines)}{_boxed(around.box)}</div>',
-        f'<div class="form-tables of-{len(columns)}">{first}</div>',
-        f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
+        f'<div class="form-lines">{lines_html(around.lines)}{_boxed(around.box)}</div>',
+        f'<div class="form-tables of-{1 if fit.up else len(columns)}">{first}</div>',
+        f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in around.told)}</ul>',
         foot_html(*foot),
     ]
     dense = "dense " if fit.dense else ""
@@ -165,7 +176,7 @@ def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
         which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"
         chord = next(one["chord_shown"] for one in edges["lines"] if one["key"] == "outside")
         lies = say(which, chord=chord, sides=edges["sides_shown"], deep=edges["width_shown"], **ends)
-    return [stakes_at(answer, edges), lies, *thick]
+    return [stakes_at(answer, edges), " ".join([lies, *thick[:1]]), *thick[1:]]
 
 
 def _cuts(answer: Answer) -> list[str]:
@@ -179,43 +190,10 @@ def _cuts(answer: Answer) -> list[str]:
     return [f"*{boards['short']}*", *cut_rows(boards), f"*{stakes}*"]
 
 
+def _in_a_line(cuts: list[str]) -> list[str]:
+    """What stands in the box of the boards, in one paragraph."""
+    return [" ".join(text if text.rstrip("*").endswith(".") else f"{text}." for text in cuts)] if cuts else []
+
+
 def _boxed(box: list[str]) -> str:
     return f'<div class="boxed">{"".join(f"<p>{bold(text)}</p>" for text in box)}</div>' if box else ""
-
-
-def _diagonals(edges: EdgesPart) -> str:
-    """Each bay's diagonals where they differ: the most frequent once, the bays of the others by name."""
-    bays: dict[str, list[str]] = {}
-    for bay in edges["bays"]:
-        both = dict.fromkeys((bay["forth_shown"], bay["back_shown"]))
-        bays.setdefault(" / ".join(both), []).append(f"{bay['first']}-{bay['last']}")
-    if not bays or len(bays) > _MOST_DIAGONALS:
-        return ""
-    most = max(bays, key=lambda shown: len(bays[shown]))
-    told = [f"{shown} {', '.join(names)}" for shown, names in bays.items() if shown != most]
-    return say("forms.diagonals_each", told="; ".join([*told, say("forms.diagonals_rest", shown=most)]))
-
-
-def _dig(edges: EdgesPart, deep: DeepPart | None) -> str:
-    """How far past each edge and how deep it is dug, and that hubs come first where the stakes get dug out."""
-    hubs = [say("forms.hubs_first")] if edges["dug_out"] else []
-    if deep is None or not deep["dig_shown"]:
-        return " ".join([say("forms.dig", past=edges["overdig_shown"]), *hubs])
-    key = "forms.dig_apron" if deep["dig_apron"] else "forms.dig_deep"
-    return " ".join([say(key, past=edges["overdig_shown"], deep=deep["dig_shown"], apron=deep["dig_apron"]), *hubs])
-
-
-def _told(edges: EdgesPart, boards: BoardsPart | None, deep: DeepPart | None) -> list[str]:
-    """What proves the second edge, and how the boards are held."""
-    each = "" if edges["alike"] else _diagonals(edges)
-    check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else each or edges["check"]
-    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
-    told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
-    if edges["stick"] is not None:
-        told += edges["form"][1:]  # how far off its stakes stand is drawn; what comes out first isn't
-    told += [_dig(edges, deep), *([deep["edge_dug"]] if deep and deep["edge_dug"] else [])]
-    if boards is None:
-        return told
-    if boards["remedy"]:  # no board to screw yet
-        return [*told, *boards["bank"], boards["remedy"]]
-    return [*told, say("forms.screws" if edges["stick"] is not None else "fill.screws"), *boards["bank"]]

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from bowstring.faces.paper_form_tables import Column
 from bowstring.faces.paper_head import OLD_LINE
@@ -14,7 +15,7 @@ from bowstring.words import say
 
 ROWS = (29, 27, 25, 23, 21, 19, 17)
 """Heights of a row that the style has for this sheet."""
-DRAWN = ((False, 150), (True, 110), (True, 90))
+DRAWN = ((False, 150), (True, 110), (True, 90), (True, 70))
 """Whether all around the tables is smaller, and how high the plan then is: the first with which every row has room."""
 MANY = 12
 """Rows over which what stands around the tables is smaller."""
@@ -27,6 +28,7 @@ _LINES, _LINE_ROW, _LINE_TYPE, _LINE_SIDES, _SIDES, _LEAST_NAME = 20.0, 23.0, 15
 _BOX_ROOM, _BOX_WIDE = 212.0, 242.0
 _HEAD_TYPE, _HEAD_LINE = 13.0, 14.3
 _TITLE_OVER, _TITLE_OVER_LINE, _HEADS = 15.0, 18.0, 18.0
+_UP_TYPE, _UP_SIDES = 14.0, 8.0
 _FOOT, _FOOT_LINE, _FOOT_GAP = 21.0, 17.0, 12.0
 
 
@@ -36,7 +38,7 @@ class Around:
 
     Attributes:
         title: its head's; slab: where the slab is; lines: the lines along the curve; box: what is cut.
-        told: what proves the edges; foot: the last line's two ends; dense: whether it is in the smaller type anyhow.
+        told: what proves the edges; foot: the last line's two ends.
     """
 
     title: str
@@ -45,13 +47,13 @@ class Around:
     box: list[str]
     told: list[str]
     foot: tuple[str, str]
-    dense: bool
 
 
 @dataclass(frozen=True)
 class Fitted:
     """How a front is set: whether all around its tables is smaller, how high its plan and a row are, the tables in
-    their columns, what none has room for, and what is left, pixels."""
+    their columns, what none has room for, and what is left, pixels; ``up``: where they stand under each other instead,
+    in how many parts beside each other each does."""
 
     dense: bool
     drawn: int
@@ -59,27 +61,67 @@ class Fitted:
     shown: list[list[Column]]
     rest: list[Column]
     left: float
+    up: list[int] = field(default_factory=list)
 
 
-def fitted(answer: Answer, around: Around, columns: list[Column], old: float) -> Fitted:
-    """Return how a front is set: with nothing smaller than it must be for every row to stand there. ``old``: how high
-    the line stands of what stands by old numbers: it has its room whether it's there or not, so that no row has to go
-    to another side for it."""
+def fitted(
+    answer: Answer, arounds: Mapping[bool, Around], columns: list[Column], old: float, *, dense: bool = False
+) -> Fitted:
+    """Return how a front is set: with nothing smaller than it must be for every row to stand there, every table whole
+    before one goes on elsewhere.
+
+    ``arounds``: what stands around the tables, by whether it is smaller; ``dense``: whether it is smaller anyhow.
+    ``old``: how high the line stands of what stands by old numbers: it has its room whether it's there or not, so that
+    no row has to go to another side for it.
+    """
     most = max((len(rows) for _name, _head, rows in columns), default=0)
     heads = max((heads_tall(one, len(columns)) for one in columns), default=0.0)
-    found: list[Fitted] = []
-    for dense, drawn in DRAWN:
-        if not dense and (around.dense or most > MANY):
+    rooms: list[tuple[bool, int, float]] = []
+    for small, drawn in DRAWN:
+        if not small and (dense or most > MANY):
             continue
-        room = PAGE_TALL - _around(answer, around, dense=dense) - drawn - _PLAN_FRAME - GAP - heads
-        row = fitting(ROWS, (room - old) / max(most, 1))
-        if most * ROWS[-1] <= room - OLD_LINE:
-            return Fitted(dense, drawn, row, [[one] for one in columns], [], room - old - row * most)
+        room = PAGE_TALL - _around(answer, arounds[small], dense=small) - drawn - _PLAN_FRAME - GAP
+        rooms.append((small, drawn, room))
+        row = fitting(ROWS, (room - heads - old) / max(most, 1))
+        if most * ROWS[-1] <= room - heads - OLD_LINE:
+            left = room - heads - old - row * most
+            return Fitted(small, drawn, row, [[one] for one in columns], [], left)
+        up, count, over = _set_up(columns)
+        if count * ROWS[-1] + over <= room - OLD_LINE:
+            row = fitting(ROWS, (room - over - old) / count)
+            return Fitted(small, drawn, row, [[one] for one in columns], [], room - old - over - row * count, up)
+    return _flowing(columns, rooms, heads)
+
+
+def _set_up(columns: list[Column]) -> tuple[list[int], int, float]:
+    """In how many parts each table stands beside itself where they stand under each other, how many rows those are
+    together, and how high all else of them."""
+    up = [next((parts for parts in (3, 2) if _wide(one) <= _part_of(parts)), 1) for one in columns]
+    count = sum(-(-len(rows) // parts) for (_name, _head, rows), parts in zip(columns, up, strict=True))
+    return up, count, sum(heads_tall(one, 1) + GAP for one in columns)
+
+
+def _part_of(parts: int) -> float:
+    return (PAGE_WIDE - 14.0 * (parts - 1)) / parts
+
+
+def _wide(column: Column) -> float:
+    """How wide a table is, its boxes to tick included."""
+    _name, heads, rows = column
+    cells = [[head, *(row[place] for row in rows)] for place, head in enumerate(heads)]
+    return sum(max(width(text, _UP_TYPE) for text in texts) * BOLD + _UP_SIDES for texts in cells) + 32.0
+
+
+def _flowing(columns: list[Column], rooms: list[tuple[bool, int, float]], heads: float) -> Fitted:
+    """How a front is set that has no room for a table whole: what has none under a shorter one, or on another side."""
+    found: list[Fitted] = []
+    for small, drawn, high in rooms:
+        room = high - heads
         for row in ROWS[::-1]:
             shown, rest = flowed(columns, (room - OLD_LINE) / row, heads / row)
             if rest and row != ROWS[-1]:
                 break
-            last = Fitted(dense, drawn, row, shown, rest, 0.0)
+            last = Fitted(small, drawn, row, shown, rest, 0.0)
         found.append(last)
         if not last.rest:
             return last

@@ -171,7 +171,8 @@ def _over(told: _Told, tops: list[TopRow], dense: bool) -> list[str]:
     """What stands over the tops: on a side that has no room for a last line, that each is rounded, too."""
     if not dense or not tops:
         return told.head
-    return [" ".join([*told.head[:1], say("forms.foot_grades")]), *told.head[1:]]
+    both = " ".join([*told.head[:1], say("forms.foot_grades")])
+    return [both, *told.head[1:]] if set_lines(both, 15.0, PAGE_WIDE, BOLD) == 1 else told.head
 
 
 _LONG = 34
@@ -240,7 +241,9 @@ def tops_table(rows: list[TopRow], grades: GradesPart | None, *, wall: bool) -> 
         for top in _both(row):
             cells += f'<td class="big">{marked(top["shown"])}</td>'
             cells += "".join(f"<td>{marked(_BESIDE[name](top))}</td>" for name in beside) + '<td class="write"></td>'
-        body += f'<tr><th scope="row">{marked(row["name"])}</th>{cells}<td class="write"></td></tr>'
+        body += (
+            f'<tr><th scope="row">{marked(row["name"])}</th>{cells}<td class="write">{marked(row["base"])}</td></tr>'
+        )
     names = "".join(f'<th scope="col">{escape(text)}</th>' for text in heads)
     return (
         f'<table class="tops"><thead><tr><td></td>{edges}<td></td></tr><tr>{names}</tr></thead>'

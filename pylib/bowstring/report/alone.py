@@ -60,6 +60,15 @@ def is_wall(answer: Answer) -> bool:
     return edges is not None and bool(edges["faces"])
 
 
+def drawn_line(answer: Answer) -> str:
+    """Return which line the drawing has: a word of ``drawn_to``, ``unsure`` where nothing says it; of a slab's face, as
+    of one that is walked on, ``edge``."""
+    line, sheet = answer["drawn_to"] or "unsure", answer["lined_sheet"]
+    lined = sheet is not None and bool(sheet["width_shown"]) and not sheet["wall_shown"]
+    edged = lined or (edges_of(answer) is not None and not is_wall(answer))
+    return "edge" if line == "face" and edged else line
+
+
 def untitled(answer: Answer) -> str:
     """Return what an arc alone is called that has no title: a slab with straight sides is no arc."""
     edges = edges_of(answer)

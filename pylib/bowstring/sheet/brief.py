@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from bowstring.methods.catalogue import BY_NAME
-from bowstring.report.alone import edges_of, pour_of
+from bowstring.report.alone import drawn_line, edges_of, pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow
@@ -71,7 +71,7 @@ def drawing(answer: Answer, *, on_it: bool = False) -> str:
     edges = edges_of(answer)
     wall = edges is not None and edges["faces"] and answer["drawn_to"] == "face"
     faced = edges["edge"] if edges is not None and wall else ""
-    line = faced if faced in ("outside", "inside") else answer["drawn_to"] or "unsure"
+    line = faced if faced in ("outside", "inside") else drawn_line(answer)
     return say(f"paper.drawing_{line}", radius=radius)
 
 
@@ -79,7 +79,7 @@ def line(answer: Answer) -> list[str]:
     """Return which line the drawing has, how far off it the stakes stand, and which point of them is on their line; the
     first stands with the drawing's radius, where that is told (``drawing``)."""
     offset = answer["offset"]
-    drawn = [] if drawing(answer) and not answer["stops"] else [say(f"paper.line_{answer['drawn_to'] or 'unsure'}")]
+    drawn = [] if drawing(answer) and not answer["stops"] else [say(f"paper.line_{drawn_line(answer)}")]
     off = [say(f"paper.off_{offset['toward']}", shown=offset["shown"])] if offset else []
     return [*drawn, *off, answer["on_line"]["point"]]
 

@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TypeVar
 
 from bowstring.geometry.arc import MEASURES
+from bowstring.report.alone import drawn_line
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.arc import ArcTexts, FitPart
 from bowstring.report.forms.halving import LevelRow
@@ -110,7 +111,7 @@ def _arc(answer: Answer) -> Iterator[Block]:
     if of_line(answer):
         yield Paragraph(with_others(answer), "key")
     if answer["drawn_to"]:
-        yield Paragraph(say(f"sheet.drawn_to_{answer['drawn_to']}"))
+        yield Paragraph(say(f"sheet.drawn_to_{drawn_line(answer)}"))
     if offset:
         yield Paragraph(offset["text"], "key")
     columns: list[ArcTexts] = [answer["arc_shown"]] + ([answer["staked_shown"]] if offset else [])

@@ -189,7 +189,7 @@ LINES = [
     ({"start": "one-end", "turn": "left"}, "hand", "said", "Turns LEFT; the arc is RIGHT of A-B"),
     ({}, "line", "open", "Not answered"),
     ({"drawn_to": "unsure"}, "line", "wrong", "Not sure: ask before staking"),
-    ({"drawn_to": "face"}, "line", "said", "Face, pins (taken) on it"),
+    ({"drawn_to": "face"}, "line", "said", "Face or edge, pins (taken) on it"),
     ({"drawn_to": "lip", "driven": "hub", "offset": "2'", "toward": "outside"}, "line", "said",
      "Lip of a gutter, hubs 2' 0\" outside it"),
     ({}, "ends", "usual", "A and B, both set"),

@@ -104,7 +104,7 @@ def test_an_arc_of_the_line_that_is_staked_no_more_is_told_too(face: str) -> Non
 def test_both_arcs_are_told_in_one_line() -> None:
     later = {**line_of_two(), "after-0-radius": "25 ft", "arc-radius": "33 ft"}
     told = shown(later, "checks")
-    assert told["state"]["text"] == "Old numbers: F, B +2"  # the pin B is set off, and B with it
+    assert told["state"]["text"] == "Old numbers: F, B and 2 more"  # the pin B is set off, and B with it
     html = unescape(told["html"])
     assert html.count("The numbers here are newer.") == 1 and "Arc 3. M is set by the old numbers." in html
 

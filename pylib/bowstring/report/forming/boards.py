@@ -73,7 +73,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "cut": cutting.cut_rows(plan, choice, edges, made, unit),
         "cut_note": " ".join([*cutting.cut_note(choice, tape), *_cut_beside(plan)]),
         "buy": cutting.buy_rows(tape, choice, made, unit),
-        "gave_way": cutting.gave_way(made, choice.practice, tape),
+        "gave_way": cutting.gave_way(plan, choice, edges, made),
         "stakes": stakes,
         "with_spare": with_spare,
         "stakes_how": _stakes_how(plan, choice, (told, staked), straight, (stakes, with_spare), bank),

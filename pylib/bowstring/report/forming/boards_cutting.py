@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Iterator
 from dataclasses import dataclass
 from math import ceil
 
 from bowstring.forming.boards import Board
-from bowstring.forming.cutting import RULES, Order, Rules, Run, best_order, packed
+from bowstring.forming.cutting import QUARTERS, RULES, Order, Rules, Run, best_order, packed
 from bowstring.forming.pad import Pad
 from bowstring.forming.stock import FOOT, Practice
 from bowstring.report.forming.boards_bending import name_of
@@ -259,15 +260,36 @@ def buy_rows(tape: Tape, choice: Choice, made: Cut | None, unit: str) -> list[Bu
     ]
 
 
-def gave_way(made: Cut | None, practice: Practice, tape: Tape) -> list[str]:
-    """Return which rules no order keeps, a sentence each; empty where all are kept."""
+def gave_way(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...], made: Cut | None) -> list[str]:
+    """Return which rules no order keeps, a sentence each, and which splices stand close to a stake; empty where all are
+    kept."""
     order = made.order if made else None
     if order is None or not any(order.broken.values()):
         return []
+    practice, tape = choice.practice, plan.tape
     lengths = {"short": practice.least, "quarter": practice.clear, "opposite": practice.apart, "stake": practice.clear}
-    broken = [
-        say(f"boards.broken_{rule}", count=order.broken[rule], length=tape.show_whole(lengths[rule]))
-        for rule in RULES
-        if order.broken[rule]
-    ]
-    return [say("boards.gave_way"), *broken]
+    told = {rule: broken_told(rule, order.broken[rule], tape.show_whole(lengths[rule])) for rule in RULES}
+    near = [*_near_stakes(plan, edges, made, practice)] if made else []
+    if near:
+        told["stake"] = " ".join([told["stake"].removesuffix(".") + ":", "; ".join(near) + "."])
+    return [say("boards.gave_way"), *(told[rule] for rule in RULES if order.broken[rule])]
+
+
+def broken_told(rule: str, count: int, length: str, group: str = "boards") -> str:
+    """Return how many splices or pieces break a rule, in a sentence."""
+    key = f"{group}.broken_{rule}"
+    return say(key, count=count, length=length) if count != 1 else say(f"{key}_one", length=length)
+
+
+def _near_stakes(plan: Plan, edges: tuple[FormedEdge, ...], made: Cut, practice: Practice) -> Iterator[str]:
+    """Yield where each splice is that stands too close to a stake of the layout, and not to a quarter point anyhow."""
+    assert made.order is not None  # it is only asked of one
+    for number, (edge, run) in enumerate(zip(edges, made.runs, strict=True)):
+        for place in made.order.splices(number):
+            apart = [(abs(place - run.past - share * run.edge), name) for name, share in plan.shares()]
+            quarters = min(abs(place - run.past - share * run.edge) for share in QUARTERS)
+            off, name = min(apart)
+            if quarters < practice.clear or off >= practice.clear:
+                continue
+            at = plan.tape.show_running(run.share(place) * edge.length)
+            yield say(f"boards.near_{edge.key}", at=at, off=plan.tape.show(off), stake=name)

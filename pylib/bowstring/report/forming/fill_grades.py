@@ -7,11 +7,12 @@ from math import atan2
 
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.plane import Plane, turned_from
+from bowstring.report.forming.deepness import deep_of
 from bowstring.report.forming.fill_plane import ClashingPlane, SettledPlane, settle_plane
 from bowstring.report.forming.grade_base import asks, base_lines
 from bowstring.report.forming.grade_limits import level_length
 from bowstring.report.forming.grade_row import open_row
-from bowstring.report.forming.grade_rows import backs_of, digs_of, has_of, top_of
+from bowstring.report.forming.grade_rows import backs_of, base_at, digs_of, has_of, top_of
 from bowstring.report.forming.grade_told import across_limit_of, from_where, limit_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.ground_far import far_stop
@@ -106,6 +107,7 @@ def _rows(plan: Plan, filled: Filled, plane: Plane) -> list[TopRow]:
             "share": share,
             "outside": top_of(plan, plane.top(filled.arc.point_at(share)), plane.start, ground.get(name), deeper),
             "inside": None,
+            "base": base_at(plan, deep_of(plan, None), share),
         }
         for name, share in plan.shares()
     ]
@@ -123,6 +125,7 @@ def _back(plan: Plan, pad: Pad, plane: Plane, ground: Mapping[str, float]) -> It
             "share": share,
             "outside": top_of(plan, top, plane.start, ground.get(name), deeper),
             "inside": None,
+            "base": base_at(plan, deep_of(plan, None), share),
         }
 
 

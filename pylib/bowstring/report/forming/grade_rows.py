@@ -13,7 +13,8 @@ from bowstring.report.forming.footing import on_footing, underside
 from bowstring.report.forming.heights import elevation, hundredths, size_of, tape_of_heights
 from bowstring.report.forming.levels import over, reading
 from bowstring.report.forming.panels import jointing_of
-from bowstring.report.forming.plan import Plan, of_curve, slab_of
+from bowstring.report.forming.plan import Plan, is_wall, of_curve, slab_of
+from bowstring.report.forming.quantities import thick
 from bowstring.report.forming.thick_edge import edge_at
 from bowstring.report.forms.build_grades import AcrossRow, TopPart, TopRow
 from bowstring.words import say
@@ -35,9 +36,15 @@ def rows_of(plan: Plan, grade: Grade) -> list[TopRow]:
                 plan, grade, share, OUTER, ground.get((name, "outside")) if kind == "stake" else None, deep
             ),
             "inside": _top(plan, grade, share, INNER, ground.get((name, "inside")) if kind == "stake" else None, deep),
+            "base": base_at(plan, deep, share),
         }
         for kind, name, share in _places(plan)
     ]
+
+
+def base_at(plan: Plan, deep: Deep | None, share: float) -> str:
+    """Return how deep the base must be under the tops at a share, empty where nothing says it, and of a wall."""
+    return "" if deep is None or is_wall(plan) else thick(plan.tape, deep.drawn(share))
 
 
 def has_of(rows: list[TopRow]) -> list[str]:

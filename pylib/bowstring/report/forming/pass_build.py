@@ -136,7 +136,12 @@ def _tops_notes(plan: Plan, part: GradesPart, settled: Settled) -> Iterator[str]
 
 def _joints(plan: Plan, part: JointsPart | None) -> Iterator[str]:
     if part and not part["stop"] and part["count"] > 1:
-        yield say("forming.note.joints", count=part["count"] - 1, depth=part["depth_shown"])
+        told = {"count": part["count"] - 1, "depth": part["depth_shown"]}
+        isolated = sum(bool(row["apron"]) for row in part["rows"])
+        if isolated and part["depth_shown"]:
+            yield say("forming.note.joints_isolated", sawn=part["count"] - 1 - isolated, isolated=isolated, **told)
+        else:
+            yield say("forming.note.joints", **told)
     if plan.said.slab.apron is not None:
         depth = mark_up(inch_tape(plan.tape), plan.said.slab.apron.thickness * DEPTH)
         yield say("forming.note.apron_joints", depth=depth)

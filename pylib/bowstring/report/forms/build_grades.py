@@ -36,6 +36,7 @@ class TopRow(TypedDict):
 
     ``inside`` is ``None`` of a slab that fills its curve: its other form is straight from A to B, its top too. Where
     straight sides run back from it, ``back`` is a place of the other end, straight back of the stake that names it.
+    ``base``: how deep the base must be under the top there; empty where nothing says it, and of a wall.
     """
 
     kind: str
@@ -43,6 +44,7 @@ class TopRow(TypedDict):
     share: float
     outside: TopPart
     inside: TopPart | None
+    base: str
 
 
 @final

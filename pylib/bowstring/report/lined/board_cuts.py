@@ -12,7 +12,7 @@ from bowstring.forming.line.line import Line
 from bowstring.forming.line.pieces import Bend, Hand
 from bowstring.forming.line.tops import HANDS
 from bowstring.report.forming.boards_bending import name_of as name_of_board
-from bowstring.report.forming.boards_cutting import listed, stock_shown, unit_of
+from bowstring.report.forming.boards_cutting import broken_told, listed, stock_shown, unit_of
 from bowstring.report.forms.build_lined import LinedTable
 from bowstring.report.lined.board_list import LineBoards
 from bowstring.report.lined.line import name_of
@@ -197,9 +197,9 @@ def gave_way(made: LineBoards, found: LineCut, tape: Tape) -> list[str]:
     if not any(broken.values()):
         return []
     told = {
-        "short": say("boards.broken_short", count=broken["short"], length=tape.show_whole(practice.least)),
-        "quarter": say("lined.broken_quarter", count=broken["quarter"], length=tape.show_whole(practice.clear)),
-        "opposite": say("boards.broken_opposite", count=broken["opposite"], length=tape.show_whole(practice.apart)),
-        "stake": say(f"lined.broken_{near}", count=broken["stake"], length=tape.show_whole(practice.clear)),
+        "short": broken_told("short", broken["short"], tape.show_whole(practice.least)),
+        "quarter": broken_told("quarter", broken["quarter"], tape.show_whole(practice.clear), "lined"),
+        "opposite": broken_told("opposite", broken["opposite"], tape.show_whole(practice.apart)),
+        "stake": broken_told(near, broken["stake"], tape.show_whole(practice.clear), "lined"),
     }
     return [say("boards.gave_way"), *(told[rule] for rule in RULES if broken[rule])]

@@ -31,7 +31,7 @@ MESSAGES = {
         "both."
     ),
     "edges.more_bays": "stick for width; diagonals stake to stake",
-    "edges.check_alike": "Corner to corner from stake to stake, {count} times: {diagonal}, both diagonals each time.",
-    "edges.check_each": "Corner to corner from stake to stake, both diagonals.",
+    "edges.check_alike": ("Inner form to outer form at the next stake, both directions: {diagonal}, {count} times."),
+    "edges.check_each": "Inner form to outer form at the next stake, both directions, all along.",
     "edges.footing_tapers": "The footing is taken as centred under the wall, as wide all along.",
 }

@@ -130,8 +130,10 @@ MESSAGES = {
     "edges.string_no_room": "There is no room for the string {first} to {last}: use the stick.",
     # the diagonals
     "edges.check_head": "Check: the diagonals",
-    "edges.check_alike": "Corner to corner in all {count} bays: {diagonal}, both diagonals of each.",
-    "edges.check_each": "Corner to corner in each bay, both diagonals.",
+    "edges.check_alike": (
+        "Inner form to outer form at the next stake, both directions: {diagonal} in all {count} bays."
+    ),
+    "edges.check_each": "In each bay, inner form to outer form at the next stake, both directions.",
     "edges.check_taper": "The two differ where the width changes: each must read as listed.",
     "edges.check_where": "The list: Build, Edges.",
     "edges.check_slid": "If one differs, a stake has slid along the curve.",

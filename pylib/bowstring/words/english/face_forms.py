@@ -108,12 +108,19 @@ MESSAGES = {
     "forms.screws": (
         "*Screw every stake, both boards.* Two screws where a board pulls off: outer, first stake in; inner, both ends."
     ),
-    "forms.hubs_first": "Set hubs outside the dig first.",
-    "forms.dig": "Dig {past} past each edge.",
+    "forms.dig": "Dig {past}.",
     "forms.cut_from": ("{name}, {pieces}: from {boards}"),
     "forms.diagonals_each": ("*Check:* the diagonals of each bay: {told}."),
     "forms.diagonals_rest": ("all others *{shown}*"),
-    "forms.dig_deep": ("Dig {past} past each edge, *{deep}* under the tops."),
-    "forms.dig_apron": ("Dig {past} past each edge, *{deep}* under the tops, *{apron}* in the apron."),
+    "forms.dig_deep": "Dig {past}, *{deep}* under the tops.",
+    "forms.dig_apron": "Dig {past}, *{deep}* under the tops, *{apron}* in the apron, inside the forms.",
+    "forms.dig_lines": "{past} past each edge: {outer} and {inner} of your stakes",
+    "forms.hubs": "Hubs first: *{shown}* {label}.",
+    "forms.hubs_first": "Set hubs outside the dig first.",
+    "forms.stakes_off": "form stakes {off} of yours, every {gap}",
+    "forms.stakes_every": "form stakes every {gap}",
+    "forms.splices": "splices at {places}",
+    "forms.edge_held": "*{name}:* {told}.",
+    "forms.past_edges": "{past} past each edge",
     "forms.wide": "width",
 }

@@ -22,6 +22,8 @@ MESSAGES = {
     "paper.drawing_lip": "Drawing: R {radius} to the LIP",
     "paper.drawing_unsure": "Drawing: R {radius}",
     # which line, and what stands on it
+    "paper.drawing_edge": "Drawing: R {radius} to the EDGE",
+    "paper.line_edge": "Drawn to the EDGE of the concrete.",
     "paper.line_face": "Drawn to the FACE of the concrete.",
     "paper.line_back": "Drawn to the BACK.",
     "paper.line_centre": "Drawn to the CENTERLINE.",

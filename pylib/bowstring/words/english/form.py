@@ -121,7 +121,7 @@ MESSAGES = {
     "form.beside.m": "m",
     "form.beside.mm": "mm",
     "form.beside.angle": "°",
-    "form.drawn_to.face": "face",
+    "form.drawn_to.face": "face or edge",
     "form.drawn_to.back": "back of wall or curb",
     "form.drawn_to.centre": "centerline",
     "form.drawn_to.flow line": "flow line of a curb",

@@ -143,6 +143,7 @@ MESSAGES = {
     "forming.note.rod": "There the rod reads {reading}.",
     "forming.note.every_top": "All tops: Build, and paper.",
     "forming.note.footing_first": "Footing first: order {order}.",
+    "forming.note.joints_isolated": "{count} joints: mark both tops. Saw {sawn}, {depth} deep; {isolated} are isolation.",
     "forming.note.joints": "{count} joints: mark both tops; cut {depth}.",
     "forming.note.bulkhead": "Bulkhead ready at joint {joint}.",
     "forming.note.burns": "Wet cement burns: gloves, boots, kneepads.",

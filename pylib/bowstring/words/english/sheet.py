@@ -52,6 +52,7 @@ MESSAGES = {
     "sheet.yes": "yes",
     "sheet.no": "NO",
     "sheet.given_caption": "The givens beside the arc that fits them best",
+    "sheet.drawn_to_edge": "The drawing is dimensioned to the edge of the concrete.",
     "sheet.drawn_to_face": "The drawing is dimensioned to the face of the concrete.",
     "sheet.drawn_to_back": "The drawing is dimensioned to the back.",
     "sheet.drawn_to_centre": "The drawing is dimensioned to the centerline.",

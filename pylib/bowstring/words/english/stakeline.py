@@ -41,7 +41,7 @@ MESSAGES = {
     "on_line.board_then": (
         "Gauge the stakes behind the board with a scrap of the same board. Don't square them off by its thickness."
     ),
-    "on_line.drawn_to_face": "The drawing's line is the face of the concrete. An offset is measured from that face.",
+    "on_line.drawn_to_face": "The drawing's line is the face or edge of the concrete. An offset is measured from it.",
     "on_line.drawn_to_back": (
         "The drawing's line is the back. The face is the concrete's thickness away: to stake the face, put that in the offset."
     ),

@@ -7,7 +7,7 @@ MESSAGES = {
     "stood.got": "what you got at {stake}",
     "stood.more": "{names} and {count} more",
     "stood.state": "Old numbers: {names}",
-    "stood.state_more": "Old numbers: {names} +{count}",
+    "stood.state_more": "Old numbers: {names} and {count} more",
     "stood.arc": "arc {number}",
     "stood.of_arc": "Arc {number}. {told}",
     "stood.was": "was {shown}",

@@ -136,8 +136,10 @@ MESSAGES = {
     "edges.string_stopped": "El ~hilo~ de {first} a {last} topa con {what}: use la vara.",
     "edges.string_no_room": "No hay lugar para el ~hilo~ de {first} a {last}: use la vara.",
     "edges.check_head": "~Revisión~: las diagonales",
-    "edges.check_alike": "De esquina a esquina en los {count} espacios: {diagonal}, las dos diagonales de cada uno.",
-    "edges.check_each": "De esquina a esquina en cada espacio, las dos diagonales.",
+    "edges.check_alike": (
+        "De ~forma~ interior a exterior en la ~estaca~ siguiente, y al revés: {diagonal} en los {count} espacios."
+    ),
+    "edges.check_each": "En cada espacio, de ~forma~ interior a exterior en la ~estaca~ siguiente, y al revés.",
     "edges.check_taper": "Las dos difieren donde cambia el ancho: cada una debe medir lo de la lista.",
     "edges.check_where": "La lista: Obra, Bordes.",
     "edges.check_slid": "Si una no da, una ~estaca~ se corrió a lo largo de la curva.",

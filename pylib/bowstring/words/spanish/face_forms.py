@@ -114,14 +114,19 @@ MESSAGES = {
         "*Atornille cada ~estaca~, las dos ~tablas~.* Dos tornillos donde la ~tabla~ se despega: exterior, segunda "
         "~estaca~; interior, las dos puntas."
     ),
-    "forms.hubs_first": "Primero los ~trompos~, afuera.",
-    "forms.dig": "Excave {past} más allá de cada borde.",
+    "forms.dig": "Excave {past}.",
     "forms.cut_from": ("{name}, {pieces}: de {boards}"),
     "forms.diagonals_each": ("*~Revisión~:* las diagonales de cada espacio: {told}."),
     "forms.diagonals_rest": ("las demás *{shown}*"),
-    "forms.dig_deep": ("Excave {past} más allá de cada borde, a *{deep}* bajo los cantos."),
-    "forms.dig_apron": (
-        "Excave {past} más allá de cada borde, a *{deep}* bajo los cantos, *{apron}* en el tramo grueso."
-    ),
+    "forms.dig_deep": "Excave {past}, a *{deep}* bajo los cantos.",
+    "forms.dig_apron": "Excave {past}, a *{deep}* bajo los cantos, *{apron}* en el tramo grueso, por dentro.",
+    "forms.dig_lines": "{past} más allá de cada borde: {outer} y {inner} de sus ~estacas~",
+    "forms.hubs": "Primero los ~trompos~: *{shown}*, {label}.",
+    "forms.hubs_first": "Primero los ~trompos~, afuera.",
+    "forms.stakes_off": "~estacas~ de ~forma~ {off} de las suyas, cada {gap}",
+    "forms.stakes_every": "~estacas~ de ~forma~ cada {gap}",
+    "forms.splices": "empalmes en {places}",
+    "forms.edge_held": "*{name}:* {told}.",
+    "forms.past_edges": "{past} más allá de cada borde",
     "forms.wide": "ancho",
 }

@@ -23,6 +23,8 @@ MESSAGES = {
     "paper.drawing_lip": "~Plano~: R {radius} al ~LABIO~",
     "paper.drawing_unsure": "~Plano~: R {radius}",
     # which line, and what stands on it
+    "paper.drawing_edge": "~Plano~: R {radius} al BORDE",
+    "paper.line_edge": "Las medidas del ~plano~ van al BORDE del ~concreto~.",
     "paper.line_face": "Las medidas del ~plano~ van a la ~CARA DEL CONCRETO~.",
     "paper.line_back": "Las medidas del ~plano~ van a la cara de ATRÁS.",
     "paper.line_centre": "Las medidas del ~plano~ van al EJE CENTRAL.",

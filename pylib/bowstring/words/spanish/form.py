@@ -128,7 +128,7 @@ MESSAGES = {
     "form.beside.m": "m",
     "form.beside.mm": "mm",
     "form.beside.angle": "°",
-    "form.drawn_to.face": "~cara del concreto~",
+    "form.drawn_to.face": "~cara del concreto~ o borde",
     "form.drawn_to.back": "cara de atrás del muro o la ~guarnición~",
     "form.drawn_to.centre": "eje central",
     "form.drawn_to.flow line": "~línea de flujo~ de la ~guarnición~",

@@ -145,6 +145,7 @@ MESSAGES = {
     "forming.note.rod": "Ahí el estadal marca {reading}.",
     "forming.note.every_top": "Todos los cantos: Obra, y papel.",
     "forming.note.footing_first": "Primero la zapata: pida {order}.",
+    "forming.note.joints_isolated": "{count} ~juntas~: márquelas. Corte {sawn} a {depth}; {isolated}, aislamiento.",
     "forming.note.joints": "{count} ~juntas~: márquelas en los dos cantos; corte de {depth}.",
     "forming.note.bulkhead": "Tapa lista en la ~junta~ {joint}.",
     "forming.note.burns": "El cemento fresco quema: guantes, botas, rodilleras.",

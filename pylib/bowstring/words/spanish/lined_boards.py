@@ -15,9 +15,12 @@ MESSAGES = {
     "lined.cut_at_kinks": (
         "En cada quiebre acaba la ~tabla~. La que sigue va a tope en la esquina, con una ~estaca~ en cada punta."
     ),
-    "lined.broken_quarter": "Empalmes a menos de {length} de una punta o de un cuarto de ~arco~: {count}.",
-    "lined.broken_join": "Empalmes a menos de {length} de un cambio de tramo: {count}.",
-    "lined.broken_stake": "Empalmes a menos de {length} de un cambio de tramo o ~estaca~ de ~trazo~: {count}.",
+    "lined.broken_quarter": "{count} empalmes caen a menos de {length} de una punta o de un cuarto de ~arco~.",
+    "lined.broken_quarter_one": "Un empalme cae a menos de {length} de una punta o de un cuarto de ~arco~.",
+    "lined.broken_join": "{count} empalmes caen a menos de {length} de un cambio de tramo.",
+    "lined.broken_join_one": "Un empalme cae a menos de {length} de un cambio de tramo.",
+    "lined.broken_stake": "{count} empalmes caen a menos de {length} de un cambio de tramo o ~estaca~ de ~trazo~.",
+    "lined.broken_stake_one": "Un empalme cae a menos de {length} de un cambio de tramo o ~estaca~ de ~trazo~.",
     "lined.splices_head": "Empalmes, por el borde desde el inicio",
     "lined.form_left": "~Forma~ izquierda",
     "lined.form_right": "~Forma~ derecha",

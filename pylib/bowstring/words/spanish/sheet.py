@@ -54,6 +54,7 @@ MESSAGES = {
     "sheet.yes": "sí",
     "sheet.no": "NO",
     "sheet.given_caption": "Los datos junto al ~arco~ que mejor les queda",
+    "sheet.drawn_to_edge": "Las medidas del ~plano~ van al borde del ~concreto~.",
     "sheet.drawn_to_face": "Las medidas del ~plano~ van a la ~cara del concreto~.",
     "sheet.drawn_to_back": "Las medidas del ~plano~ van a la cara de atrás.",
     "sheet.drawn_to_centre": "Las medidas del ~plano~ van al eje central.",

@@ -51,7 +51,7 @@ MESSAGES = {
         "escuadra~."
     ),
     "on_line.drawn_to_face": (
-        "La línea del ~plano~ es la ~cara del concreto~. La ~distancia a escuadra~ se mide desde esa cara."
+        "La línea del ~plano~ es la ~cara del concreto~ o su borde. La ~distancia a escuadra~ se mide desde ahí."
     ),
     "on_line.drawn_to_back": (
         "La línea del ~plano~ es la cara de atrás. La de enfrente está al grueso del ~concreto~. Para poner ~estacas~ "

@@ -7,7 +7,7 @@ MESSAGES = {
     "stood.got": "lo que le dio en {stake}",
     "stood.more": "{names} y {count} más",
     "stood.state": "Números de antes: {names}",
-    "stood.state_more": "Números de antes: {names} +{count}",
+    "stood.state_more": "Números de antes: {names} y {count} más",
     "stood.arc": "~arco~ {number}",
     "stood.of_arc": "~Arco~ {number}. {told}",
     "stood.was": "antes {shown}",

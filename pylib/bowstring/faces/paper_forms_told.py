@@ -1,0 +1,90 @@
+"""What the form sheet's front says in sentences: the second edge proved, the dig and its hubs, stakes and splices."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from bowstring.report.forms.answer import Answer
+from bowstring.report.forms.build_boards import BoardsPart
+from bowstring.report.forms.build_edges import EdgesPart
+from bowstring.report.forms.build_pour import DeepPart
+from bowstring.words import say
+
+_MOST_DIAGONALS = 5
+"""Lengths of diagonals that differ and have room here: of more the long sheet has each bay's."""
+
+_HUBS = "form_hubs"
+"""The card of the hubs, which only a job has whose stakes are dug out."""
+
+_FORM_OF = {"outside": "outer_form", "inside": "inner_form"}
+"""The line of an edge's form stakes."""
+
+
+def told_of(answer: Answer, edges: EdgesPart, boards: BoardsPart | None, deep: DeepPart | None) -> list[str]:
+    """Return what proves the second edge, how it is dug, and how the boards are held."""
+    check = _check(edges)
+    told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
+    told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
+    if edges["stick"] is not None:
+        told += edges["form"][1:]  # how far off its stakes stand is told with each edge's
+    told += [_dig(answer, edges, deep), *([deep["edge_dug"]] if deep and deep["edge_dug"] else [])]
+    if boards is None:
+        return told
+    if boards["remedy"]:  # no board to screw yet
+        return [*told, *boards["bank"], boards["remedy"]]
+    held = " ".join(_held(edges, boards))
+    return [*told, held, say("forms.screws" if edges["stick"] is not None else "fill.screws"), *boards["bank"]]
+
+
+def _check(edges: EdgesPart) -> str:
+    """What proves the second edge: the diagonals, or how they are taped where there are too many to tell."""
+    if edges["alike"]:
+        return say("forms.diagonals", shown=edges["diagonal_shown"])
+    untold = say("edges.check_each") if edges["bays"] and edges["far_width"] is None else edges["check"]
+    return _diagonals(edges) or untold
+
+
+def _held(edges: EdgesPart, boards: BoardsPart) -> Iterator[str]:
+    """Yield of each edge how far off the layout's stakes its form stakes stand, how far apart, and where its boards
+    meet."""
+    off = {one["key"]: one["off_shown"] for one in edges["lines"]}
+    for edge in boards["edges"]:
+        aside = off.get(_FORM_OF.get(edge["edge"], ""), "")
+        first = say("forms.stakes_off", off=aside, gap=edge["gap_shown"]) if aside else ""
+        told = [first or say("forms.stakes_every", gap=edge["gap_shown"])]
+        if edge["splices"]:
+            told.append(say("forms.splices", places=", ".join(one["along_shown"] for one in edge["splices"])))
+        yield say("forms.edge_held", name=edge["name"], told="; ".join(told))
+
+
+def _diagonals(edges: EdgesPart) -> str:
+    """Each bay's diagonals where they differ: the most frequent once, the bays of the others by name."""
+    bays: dict[str, list[str]] = {}
+    for bay in edges["bays"]:
+        both = dict.fromkeys((bay["forth_shown"], bay["back_shown"]))
+        bays.setdefault(" / ".join(both), []).append(f"{bay['first']}-{bay['last']}")
+    if not bays or len(bays) > _MOST_DIAGONALS:
+        return ""
+    most = max(bays, key=lambda shown: len(bays[shown]))
+    told = [f"{shown} {', '.join(names)}" for shown, names in bays.items() if shown != most]
+    return say("forms.diagonals_each", told="; ".join([*told, say("forms.diagonals_rest", shown=most)]))
+
+
+def _dig(answer: Answer, edges: EdgesPart, deep: DeepPart | None) -> str:
+    """How far past each edge and how deep it is dug, where that is off the stakes, and how far off the hubs stand."""
+    off = {one["key"]: one["off_shown"] for one in edges["lines"]}
+    lines = [off[key] for key in ("dig_outside", "dig_inside") if off.get(key)]
+    past = say("forms.past_edges", past=edges["overdig_shown"])
+    if len(lines) > 1:
+        past = say("forms.dig_lines", past=edges["overdig_shown"], outer=lines[0], inner=lines[1])
+    if deep is None or not deep["dig_shown"]:
+        told = say("forms.dig", past=past)
+    else:
+        key = "forms.dig_apron" if deep["dig_apron"] else "forms.dig_deep"
+        told = say(key, past=past, deep=deep["dig_shown"], apron=deep["dig_apron"])
+    hubs = next(
+        (card["numbers"][0] for card in answer["form_cards"] if card["kind"] == _HUBS and card["numbers"]), None
+    )
+    if hubs is not None:
+        return f"{told} {say('forms.hubs', shown=hubs['shown'], label=hubs['label'])}"
+    return f"{told} {say('forms.hubs_first')}" if edges["dug_out"] else told
