@@ -33,6 +33,10 @@ _MARGIN = 0.16  # of the site's size: there is room for what stands beside
 _BEHIND = 0.45  # of the arc's size: what is seen behind the chord where the centre is too far
 _SEEN = 0.7  # of the arc's size: a centre farther behind isn't worth the room
 _SAME_SCALE = 0.9  # of the scale: so much smaller may the rest be drawn for the centre to be seen
+_ROOM = 1.0
+"""Metres past the work's outer edge, some 3 ft: a tree so near stands in the way of its forms (common practice, no
+source)."""
+_SAMPLES = 32  # of an edge
 _CROSS = 6.0
 _MOST_BLOCKS = 24
 
@@ -57,6 +61,9 @@ def site_plan_svg(answer: Answer, *, id: str) -> str:
     _frame(sketch, site)
     sketch.lines([[site.paper.point(0.0, 0.0), site.paper.point(site.paper.chord, 0.0)]], "string")
     draw_string(sketch, answer, site.paper)
+    for off in _offs(answer):
+        if off:
+            sketch.lines([_on_paper(site.paper, _edge(answer, off))], "soft")
     sketch.drawing.path(site.paper.curve(), "line arc")
     sketch.ground.take_lines(site.paper.samples())
     _stakes(sketch, answer, site)
@@ -78,6 +85,9 @@ def _site(answer: Answer) -> Site:
     half = math.radians(figures["central_angle"]) / 2
     bulge = radius if half > math.pi / 2 else chord / 2
     xs, ys = [chord / 2 - bulge, chord / 2 + bulge], [0.0, rise, answer["parallel"] or 0.0]
+    for x, y in _edge(answer, max(_offs(answer), default=0.0) + _ROOM):
+        xs.append(x)
+        ys.append(y)
     for obstacle in answer["site"]["obstacles"]:
         xs += [x for x, _ in obstacle["outline"]]
         ys += [y for _, y in obstacle["outline"]]
@@ -95,6 +105,30 @@ def _site(answer: Answer) -> Site:
     paper = Paper(scale, 1, radius, half, chord, rise, turn=turn_of(answer["side"]))
     (x, low_y), (x2, high_y) = paper.point(left, low), paper.point(right, high)
     return Site(paper, Box(min(x, x2), high_y, max(x, x2), low_y), centre)
+
+
+def _offs(answer: Answer) -> list[float]:
+    """How far off the stakes' arc the slab's edges are, metres outward; none where there is none yet, and none of an
+    edge whose width changes but at its wider end."""
+    edges = answer["edges"]
+    if edges is None:
+        return []
+    out, inside = (
+        next((row["off"] for row in edges["lines"] if row["key"] == key), None) for key in ("outside", "inside")
+    )
+    wide = max(edges["width"], edges["far_width"] or 0.0)
+    if out is None and inside is not None:
+        out = inside + wide
+    return [off for off in (out, inside) if off is not None]
+
+
+def _edge(answer: Answer, off: float) -> list[Point]:
+    """An arc so far outward of the stakes', metres in the chord's frame, as far around as theirs."""
+    figures = figures_of(answer)
+    radius, half = figures["radius"], math.radians(figures["central_angle"]) / 2
+    x, y, turns = figures["chord"] / 2, figures["sagitta"] - radius, range(-_SAMPLES, _SAMPLES + 1)
+    around = (half * turn / _SAMPLES for turn in turns) if radius + off > 0 else ()
+    return [(x + (radius + off) * math.sin(turn), y + (radius + off) * math.cos(turn)) for turn in around]
 
 
 def _lowest(xs: Sequence[float], ys: Sequence[float], centre: float) -> float:

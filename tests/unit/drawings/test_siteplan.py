@@ -6,6 +6,7 @@ The geometry is held against shapely, a general-purpose library.
 from __future__ import annotations
 
 import json
+import math
 import re
 from functools import cache
 from itertools import pairwise
@@ -296,3 +297,38 @@ def test_the_centre_is_shown_where_the_plan_has_room_for_it(arc: dict[str, str],
     """A curb return's lies half a chord behind; that of a flat arc isn't worth the room."""
     texts = " ".join("".join(one.itertext()) for one in drawn({**DEMO, "arc": arc, "levels": 2, "ground": []}).iter())
     assert (say("siteplan.no_centre") not in texts) is shown
+
+
+WALKED: dict[str, Any] = {
+    "arc": {"radius": "41' 6\"", "chord": "36 ft"}, "side": "left", "drawn_to": "face", "levels": 2, "width": "4' 6\"",
+    "edge": "inside",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("changes", [
+    {}, {"side": "right"}, {"edge": "outside"}, {"edge": "centre"}, {"offset": "3 ft", "toward": "outside"},
+    {"slab": {"end_width": "9 ft"}}, {"arc": {"radius": "14 ft", "central_angle": 200}},
+])  # fmt: skip
+def test_the_work_and_three_feet_past_its_outer_edge_are_on_the_ground_that_is_tapped(changes: dict[str, Any]) -> None:
+    """By shapely: the slab's own outline, from both its edges' arcs, and three feet around its outer edge."""
+    told = answer({**WALKED, **changes}, whole=False)
+    svg = ElementTree.fromstring(site_plan_svg(told, id="plan"))
+    scale, turn = (float(map_of(svg)[name]) for name in ("scale", "turn"))
+    (frame,) = with_data(svg, "scale")
+    ground = Polygon([(x * turn / scale, -y / scale) for x, y in points_of(frame)])
+    edges: Any = told["edges"]
+    row = next(line for line in edges["lines"] if line["key"] == "inside")
+    reach = row["off"] if row["off"] is not None else -edges["width"]
+    staked = told["staked"]
+    centre = staked["chord"] / 2, staked["sagitta"] - staked["radius"]
+    outer = staked["radius"] + reach + max(edges["width"], edges["far_width"] or 0.0)
+    half = math.radians(staked["central_angle"]) / 2
+    turns = [half * (part / 50 - 1) for part in range(101)]
+    line = LineString([(centre[0] + outer * math.sin(one), centre[1] + outer * math.cos(one)) for one in turns])
+    seen = line.buffer(3 * FOOT).intersection(box(-1e3, line.bounds[1], 1e3, 1e3))
+    assert ground.buffer(0.01).contains(seen)
+    paths = [points_of(path) for path in svg.iter() if "soft" in str(path.get("class"))]
+    drawn_at = [abs(math.hypot(x * turn / scale - centre[0], -y / scale - centre[1]) - outer) * scale
+                for path in paths for x, y in path]  # fmt: skip
+    if row["off"] is not None and abs(outer - staked["radius"]) > 1e-6:
+        assert sum(one < 0.01 for one in drawn_at) > 50
