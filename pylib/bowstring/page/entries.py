@@ -35,8 +35,12 @@ class Entries:
         """Return a part that is folded away while nothing stands in it (or always at first)."""
         used = any(f'id="{field}"' in inside and text.strip() for field, text in self.typed.items())
         opened = " open" if used and not shut else ""
-        title = f"<summary>{said(f'form.section_{name}')}</summary>"
-        return f'<details class="fold" id="form-{name}"{opened}>{title}{help_of(f"section_{name}")}{inside}</details>'
+        key = f"form.section_{name}"
+        title = said(key)
+        if is_said(f"{key}.of_fill"):  # another one of a slab that fills its curve
+            title = f'<span data-fills="no">{title}</span><span data-fills="yes">{said(f"{key}.of_fill")}</span>'
+        more = help_of(f"section_{name}")
+        return f'<details class="fold" id="form-{name}"{opened}><summary>{title}</summary>{more}{inside}</details>'
 
     def plain(self, places: Sequence[str]) -> str:
         return f'<div class="fields">{"".join(self.field(BY_PLACE[place]) for place in places)}</div>'

@@ -360,3 +360,16 @@ def test_paper_asks_for_no_string_only_until_the_forms_square_off_it() -> None:
     bare = {key: value for key, value in HALF.items() if key != "slab"}
     for job, told in ((HALF, "No string A to B yet: the forms square off it."), (bare, "No string A to B is needed.")):
         assert told in plain(paper_html(answering({**job, "method": "tapes"})))
+
+
+def test_what_is_signed_off_names_stakes_that_stand() -> None:
+    """Of ten even gaps the quarters are between stakes: the nearest is named, and no stake is called M."""
+    job = {**PATIO, "method": "tapes", "spacing": "2.5 ft"}
+    names = [row["name"] for row in answer_to(job)["stakes"]]
+    assert "M" not in names
+    said = plain(forms_sides(answering(job), ""))
+    told = re.search("Arc at (.*?)(?:Chord|1/)", said)
+    assert told is not None
+    quarters = told[1].split(", ")
+    assert len(quarters) == 5 and set(quarters) <= set(names) and (quarters[0], quarters[-1]) == ("A", "B")
+    assert f"Tops at A, {quarters[2]}, B, every joint" in said

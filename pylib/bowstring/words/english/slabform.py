@@ -3,6 +3,7 @@
 MESSAGES = {
     # headings and folds
     "form.section_bed": "Taper, base and dig",
+    "form.section_bed.of_fill": "Base and dig",
     "form.section_edges": "Thick edges",
     "form.section_footing": "Footing",
     "form.section_apron": "Thicker where a driveway crosses",
@@ -65,7 +66,7 @@ MESSAGES = {
     "form.slab_step.help.metric": "As a decimal, like 0.25.",
     "form.slab_truck": "A full truck",
     "form.slab_edge_width": "Thick edges: how wide",
-    "form.slab_edge_width.help": "Along both forms. Write its unit.",
+    "form.slab_edge_width.help": "In from the forms. Write its unit.",
     "form.slab_edge_depth": "Thick edges: how deep",
     "form.slab_edge_depth.help": "From the top of the slab. Write its unit.",
     "form.slab_edge_along": "Thick edge runs",

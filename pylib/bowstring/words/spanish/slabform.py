@@ -5,6 +5,7 @@
 MESSAGES = {
     # headings and folds
     "form.section_bed": "Ancho variable, base y excavación",
+    "form.section_bed.of_fill": "Base y excavación",
     "form.section_edges": "Bordes gruesos",
     "form.section_footing": "Zapata",
     "form.section_apron": "Más gruesa donde cruza una entrada",
@@ -69,7 +70,7 @@ MESSAGES = {
     "form.slab_step.help.metric": "Con decimales, como 0.25.",
     "form.slab_truck": "Un camión lleno",
     "form.slab_edge_width": "Bordes gruesos: ancho",
-    "form.slab_edge_width.help": "En las dos ~formas~. Escriba su unidad.",
+    "form.slab_edge_width.help": "De las ~formas~ hacia adentro. Escriba su unidad.",
     "form.slab_edge_depth": "Bordes gruesos: profundidad",
     "form.slab_edge_depth.help": "Desde arriba de la losa. Escriba su unidad.",
     "form.slab_edge_along": "Hasta dónde va el borde grueso",
