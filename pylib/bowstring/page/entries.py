@@ -205,10 +205,14 @@ def of_both(key: str) -> str:
     """Return what a thing is called of a slab and of a wall, or of an arc alone and of a line of several pieces, where
     the two differ: what is poured, or what is typed of other pieces, says which shows; or the same of a slab that fills
     its curve; empty where they don't."""
-    if is_said(f"{key}.of_line"):
-        return f'<span data-pieces="one">{said(key)}</span><span data-pieces="more">{said(f"{key}.of_line")}</span>'
+    filled = ""
     if is_said(f"{key}.of_fill"):
-        return f'<span data-fills="no">{said(key)}</span><span data-fills="yes">{said(f"{key}.of_fill")}</span>'
+        filled = f'<span data-fills="no">{said(key)}</span><span data-fills="yes">{said(f"{key}.of_fill")}</span>'
+    if is_said(f"{key}.of_line"):
+        alone = filled or said(key)
+        return f'<span data-pieces="one">{alone}</span><span data-pieces="more">{said(f"{key}.of_line")}</span>'
+    if filled:
+        return filled
     if not is_said(f"{key}.of_wall"):
         return ""
     return f'<span data-poured="slab">{said(key)}</span><span data-poured="wall">{said(f"{key}.of_wall")}</span>'

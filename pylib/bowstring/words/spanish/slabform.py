@@ -145,8 +145,10 @@ MESSAGES = {
     "form.grade_low.outside.of_fill.both": "esta curva, de A a B",
     "form.grade_low.none": "Dejarlo sin contestar",
     "form.grade_from": "Altura del canto en A",
+    "form.grade_from.of_fill": "Altura del canto en A, fin de la curva",
     "form.grade_from.of_line": "Canto de la ~forma~ IZQUIERDA en el inicio",
     "form.grade_to": "Altura del canto en B",
+    "form.grade_to.of_fill": "Altura del canto en B, fin de la curva",
     "form.grade_to.of_line": "Canto de la ~forma~ IZQUIERDA en el final",
     "form.grade_crown": "Bombeo",
     "form.grade_crown.help": (
