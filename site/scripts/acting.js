@@ -266,6 +266,11 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     look.gotTyped(target.name, target.value);
     changed();
   });
+  // A verdict of a reading that is typed over says nothing of the one that is being typed.
+  at("checks").addEventListener("input", ({ target }) => {
+    const { value, defaultValue: before } = target;
+    target.closest("li")?.classList.toggle("typed", before !== "" && value !== before);
+  });
   at("checks").addEventListener("change", (event) => {
     const { check, nth } = event.target.dataset;
     if (!event.target.name) return;

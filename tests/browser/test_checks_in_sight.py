@@ -44,3 +44,20 @@ def test_the_row_read_last_stays_and_its_verdict_comes_into_sight(open_page: Cal
     face = page.locator("#checks .face-checks")
     expect(head).to_be_in_viewport()
     assert abs(float(head.evaluate(TOP)) - float(face.evaluate(TOP))) < 2 and top > 0
+
+
+def test_a_reading_that_is_typed_over_keeps_no_verdict_of_the_old_one(open_page: Callable[..., Page]) -> None:
+    page = open_page(360, 740)
+    show_example(page)
+    look_at(page, "checks")
+    wait_for(page, "computed")
+    read(page, "R2-R3-M", '9-3/8"')
+    row = page.locator("#checks li[data-check='R2-R3-M']")
+    verdict, field = row.locator(".verdict > p"), row.locator("input[data-nth='0']")
+    expect(verdict).to_contain_text("OUT")
+    field.fill('4-3/8"')
+    expect(verdict).to_be_hidden()
+    field.fill('9-3/8"')  # as it was: the verdict is of that again
+    expect(verdict).to_be_visible()
+    read(page, "R2-R3-M", '4-3/8"')
+    expect(verdict).to_contain_text("IN")

@@ -274,7 +274,8 @@ def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
     """What is signed off before the truck comes: what it is, and what it must be."""
     edges, joints, pour, shown = edges_of(answer), wanted_joints(answer), pour_of(answer), answer["staked_shown"]
     tolerance, depth = answer["tolerance_shown"], pour["depth_shown"] if pour else ""
-    rows = [(say("forms.sign_arc"), say("forms.within", tolerance=tolerance) if tolerance else "")]
+    quarters = ", ".join(brief.quarter_names(answer))
+    rows = [(say("forms.sign_arc", stakes=quarters), say("forms.within", tolerance=tolerance) if tolerance else "")]
     rows += [(say("forms.sign_chord"), f"{shown['chord']}; {shown['sagitta']}")]
     if edges:
         rows += sizes(answer) if is_wall(answer) else [*_sizes_of(edges), *_far_of(answer, edges)]
@@ -344,13 +345,13 @@ def _slopes(answer: Answer) -> list[tuple[str, str]]:
         return []
     if is_wall(answer):  # nobody walks on one: its slopes are told, not judged
         tops = "forms.sign_tops" if wanted_joints(answer) else "forms.sign_tops_alone"
-        return [(say(tops), say("forms.as_above"))]
+        return [(say(tops, middle=brief.middle_name(answer)), say("forms.as_above"))]
     steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
     level = say("forms.level_feet" if answer["unit"] in ("ft-in", "ft") else "forms.level_metric")
     back = [row["outside"]["tight"] for row in grades["rows"] if row["kind"] == "back"]
     far = say("pad.far_tops", first=back[0], last=back[-1]) if back else ""
     return [
-        (say("forms.sign_tops"), say("forms.as_above")),
+        (say("forms.sign_tops", middle=brief.middle_name(answer)), say("forms.as_above")),
         *([(say("pad.sign_tops"), far)] if far else []),
         (say("forms.sign_slopes", level=level), f"{steepest}; {grades['drop']}"),
     ]

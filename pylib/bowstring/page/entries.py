@@ -35,8 +35,12 @@ class Entries:
         """Return a part that is folded away while nothing stands in it (or always at first)."""
         used = any(f'id="{field}"' in inside and text.strip() for field, text in self.typed.items())
         opened = " open" if used and not shut else ""
-        title = f"<summary>{said(f'form.section_{name}')}</summary>"
-        return f'<details class="fold" id="form-{name}"{opened}>{title}{help_of(f"section_{name}")}{inside}</details>'
+        key = f"form.section_{name}"
+        title = said(key)
+        if is_said(f"{key}.of_fill"):  # another one of a slab that fills its curve
+            title = f'<span data-fills="no">{title}</span><span data-fills="yes">{said(f"{key}.of_fill")}</span>'
+        more = help_of(f"section_{name}")
+        return f'<details class="fold" id="form-{name}"{opened}><summary>{title}</summary>{more}{inside}</details>'
 
     def plain(self, places: Sequence[str]) -> str:
         return f'<div class="fields">{"".join(self.field(BY_PLACE[place]) for place in places)}</div>'
@@ -201,10 +205,14 @@ def of_both(key: str) -> str:
     """Return what a thing is called of a slab and of a wall, or of an arc alone and of a line of several pieces, where
     the two differ: what is poured, or what is typed of other pieces, says which shows; or the same of a slab that fills
     its curve; empty where they don't."""
-    if is_said(f"{key}.of_line"):
-        return f'<span data-pieces="one">{said(key)}</span><span data-pieces="more">{said(f"{key}.of_line")}</span>'
+    filled = ""
     if is_said(f"{key}.of_fill"):
-        return f'<span data-fills="no">{said(key)}</span><span data-fills="yes">{said(f"{key}.of_fill")}</span>'
+        filled = f'<span data-fills="no">{said(key)}</span><span data-fills="yes">{said(f"{key}.of_fill")}</span>'
+    if is_said(f"{key}.of_line"):
+        alone = filled or said(key)
+        return f'<span data-pieces="one">{alone}</span><span data-pieces="more">{said(f"{key}.of_line")}</span>'
+    if filled:
+        return filled
     if not is_said(f"{key}.of_wall"):
         return ""
     return f'<span data-poured="slab">{said(key)}</span><span data-poured="wall">{said(f"{key}.of_wall")}</span>'

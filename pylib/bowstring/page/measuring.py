@@ -201,8 +201,13 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
     fields = dict(typed)
     echoes: dict[str, str] = {}
     errors: dict[str, ErrorRow] = {}
+    backs: dict[str, str] = {}
     try:
-        read_job(_sound(job_of_fields(fields)))
+        job = read_job(_sound(job_of_fields(fields)))
+        if {"grade-from", "grade-to"} & fields.keys() and "slab-sides" in fields:
+            from bowstring.page.back_top import backs_told
+
+            backs = backs_told(job, tape_of(fields).seen_in(shown))
     except BadJob as refusal:
         name = field_of(refusal.field, fields)
         if name and panel_of(name):
@@ -220,6 +225,8 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
             continue
         if echo:
             echoes[field.id] = marked(echo)
+    for name, told in backs.items():
+        echoes[name] = " ".join([*([echoes[name]] if name in echoes else []), marked(told)])
     asked = _asked_of_offset(fields, echoes, tape, seen)
     if asked:
         echoes["offset"] = echoes.get("offset", "") + asked

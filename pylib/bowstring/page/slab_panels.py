@@ -43,8 +43,8 @@ def slab_html(page: Entries) -> str:
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
             page.fold("bed", f'<div data-pieces="one">{page.plain([_FAR_WIDTH])}</div>{page.plain(_BED)}'),
             page.fold("edges", page.plain(_EDGES) + _choice(page, "slab.edge_along", _plainly)),
-            page.fold("apron", page.plain(_APRON_FIELDS) + _along(page)),
-            page.fold("depths", page.plain(["slab.depths"])),
+            page.fold("apron", _blank(page.plain(_APRON_FIELDS) + _along(page))),
+            page.fold("depths", _blank(page.plain(["slab.depths"]))),
             page.fold("joints", page.plain(["joints.every", "joints.panels"])),
             page.fold("boards", page.plain(_BOARDS)),
             page.fold("order", page.plain(_ORDER)),
@@ -102,6 +102,12 @@ def _choice(
         f'{help_of(field.word, field.id)}<div class="options">{options}</div>'
         f'<p class="wrong" id="{field.id}-wrong"></p></fieldset>'
     )
+
+
+def _blank(fields: str) -> str:
+    """Fields by whose blanks the style tells that nothing stands in them: of a slab that fills its curve such a fold
+    isn't seen then."""
+    return fields.replace("<input ", '<input placeholder=" " ').replace("<textarea ", '<textarea placeholder=" " ')
 
 
 def _plainly(field: Field, value: str) -> str:

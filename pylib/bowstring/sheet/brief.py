@@ -162,6 +162,21 @@ def outs_apart(answer: Answer) -> int:
     return int(apart is not None and apart["out"])
 
 
+def quarter_names(answer: Answer) -> list[str]:
+    """Return the stakes that are nearest to the quarters of the arc, A, the middle one and B among them."""
+    return list(dict.fromkeys(_nearest(answer, quarter / 4) for quarter in range(5)))
+
+
+def middle_name(answer: Answer) -> str:
+    """Return the stake that is nearest to the arc's middle."""
+    return _nearest(answer, 0.5)
+
+
+def _nearest(answer: Answer, share: float) -> str:
+    off = [abs(row["along"] - answer["staked"]["arc_length"] * share) for row in answer["stakes"]]
+    return answer["stakes"][off.index(min(off))]["name"]
+
+
 def stations(answer: Answer) -> str:
     """Return the stations of the stakes in their order, of more than a sheet has room for those of A and B; empty where
     the job says no starting one."""

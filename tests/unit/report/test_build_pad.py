@@ -86,6 +86,7 @@ def test_no_step_pulls_the_diagonal_that_proves_the_sides() -> None:
     assert "Both diagonals, A to B-2 and B to A-2, must read 25' 0\"." in edges["check"]
     assert not any("25' 0\"" in text for text in edges["sides_how"])
     assert any("3-4-5: 12' 0\" on the string, 16' 0\" back, 20' 0\" across" in text for text in edges["sides_how"])
+    assert any(text.endswith("The leg back runs past the corner.") for text in edges["sides_how"])  # 16 ft of 15
 
 
 def test_the_corner_where_the_curve_meets_the_sides_is_told() -> None:

@@ -264,7 +264,7 @@ def test_the_far_corners_have_a_card_before_the_dig_and_no_step_pulls_what_prove
     card = cards_of(PAD)["corners"]
     assert card["number"] == 1 and shown(card) == ["15' 0\""]
     assert card["right"] is not None and card["right"]["shown"] == "25' 0\""
-    assert "3-4-5: 12' 0\", 16' 0\" back, 20' 0\" across." in card["notes"]
+    assert "3-4-5: 12' 0\", 16' 0\" back (past the corner), 20' 0\" across." in card["notes"]
     assert "The dig takes them: set again after." in card["notes"]
     far = cards_of(FAR_PAD)["corners"]["notes"]
     assert "A0 and B0 are the concrete's corners, not your stakes." in far and not any("dig" in note for note in far)

@@ -85,7 +85,7 @@ def test_where_half_the_truck_has_reached_by_hand() -> None:
     ordered = ceil(middle * 6 / 3 / 27 * 1.1 * 4) / 4
     plan = 30 + (middle * ordered / (middle * 6 / 81) / 2 - 30) * 43 / 40
     assert rows[0][1] == f"{int(plan)}' {int(plan % 1 * 12)}\""
-    assert "read the left form" in " ".join(page(BULB)["lines"])
+    assert "measure along the left form" in " ".join(page(BULB)["lines"])
 
 
 def test_thick_edges_are_shapelys() -> None:

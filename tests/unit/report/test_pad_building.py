@@ -17,6 +17,7 @@ from bowstring.drawings.pass_section import pass_svg
 from bowstring.faces.paper import paper_html
 from bowstring.faces.paper_forms import forms_sides
 from bowstring.page.fields import fields_of_job, job_of_fields
+from bowstring.page.measuring import read_back
 from bowstring.report.forms.cards import CardRow
 from helping import answer_to
 from slab_jobs import WALK
@@ -360,3 +361,37 @@ def test_paper_asks_for_no_string_only_until_the_forms_square_off_it() -> None:
     bare = {key: value for key, value in HALF.items() if key != "slab"}
     for job, told in ((HALF, "No string A to B yet: the forms square off it."), (bare, "No string A to B is needed.")):
         assert told in plain(paper_html(answering({**job, "method": "tapes"})))
+
+
+def test_what_is_signed_off_names_stakes_that_stand() -> None:
+    """Of ten even gaps the quarters are between stakes: the nearest is named, and no stake is called M."""
+    job = {**PATIO, "method": "tapes", "spacing": "2.5 ft"}
+    names = [row["name"] for row in answer_to(job)["stakes"]]
+    assert "M" not in names
+    said = plain(forms_sides(answering(job), ""))
+    told = re.search("Arc at (.*?)(?:Chord|1/)", said)
+    assert told is not None
+    quarters = told[1].split(", ")
+    assert len(quarters) == 5 and set(quarters) <= set(names) and (quarters[0], quarters[-1]) == ("A", "B")
+    assert f"Tops at A, {quarters[2]}, B, every joint" in said
+
+
+def test_the_top_at_the_building_is_told_beside_the_one_at_a_and_its_card_begins_there() -> None:
+    """15 ft at 1/4 in a foot is 3-3/4 in, 0.3125 ft: 99.06 ft at A is 99.37 ft at the building."""
+    fields = fields_of_job(PATIO)  # type: ignore[arg-type]
+    echoes, errors = read_back(tuple(fields.items()))
+    assert not errors and 'at the building, is at <span class="n">99.37 ft</span>.' in echoes["grade-from"]
+    assert "B-2" in echoes["grade-to"]
+    up = read_back(tuple({**fields, "grade-low": "inside"}.items()))[0]["grade-from"]
+    assert ">98.75 ft</span>." in up
+    formed = {name: text for name, text in fields.items() if name != "slab-back"}
+    assert "So A-2, at the back, is at" in read_back(tuple(formed.items()))[0]["grade-from"]
+    for gone in ("grade-low", "slab-sides"):  # then nobody knows it
+        left = {name: text for name, text in formed.items() if name not in (gone, "slab-edge_width", "slab-edge_depth")}
+        assert "A-2" not in read_back(tuple(left.items()))[0].get("grade-from", "")
+    tops = of_kind(PATIO, "form_tops")
+    assert tops["text"].startswith("Start with the tops at the building.")
+    assert "At the building: A-2 99.37 ft, B-2 99.37 ft. At A: 99.06 ft." in tops["notes"]
+    assert of_kind({**PATIO, "slab": {**PATIO["slab"], "back": "formed"}}, "form_tops")["text"].startswith(
+        "Start with the outer form's top at A."
+    )

@@ -115,14 +115,23 @@ def test_the_side_forms_are_beveled_to_that_boards_face() -> None:
     assert edges is not None and boards is not None
     assert 1.5 * tan(2 * atan2(3, 7)) == pytest.approx(1.575, abs=5e-4)
     bevel = ["Carry the curved board 1' 3\" past A and B, straight on: there it stays in the dig.",
-             "Butt the side forms to its face: bevel their ends 46° off square.",
+             "Butt the side forms to its face: bevel their ends 46° off square, 44° to the face.",
+             "Where the saw won't tilt so far, mark 44° to the face and cut along the mark.",
              "The long point is on the concrete, at A and at B; the back is 1-5/8 in shorter."]  # fmt: skip
     assert [text for text in edges["sides_how"] if text in bevel] == bevel
     assert [text for text in boards["ends"] if text in bevel] == bevel
     assert boards["cut"][-1]["needs"] == "2 of 19' 1-1/2\" and 14' 0\""
     assert boards["cut_note"].endswith("Side forms are measured to the long point.")
-    note = "Then side forms: 46° bevel, long point on the concrete, back 1-5/8 in shorter."
+    note = "Side forms: 46° bevel, 44° to face; long point on concrete, back 1-5/8 in shorter."
     assert note in card(told, "boards")["notes"]
+
+
+def test_a_bevel_that_any_saw_tilts_to_isnt_marked() -> None:
+    """14 ft with a rise of 2 ft: half the angle is 2 atan(2/7), 31.9 degrees."""
+    edges = answer_to({**FLAT, "arc": {"chord": "14 ft", "sagitta": "2 ft"}})["edges"]
+    assert edges is not None
+    told = " ".join(edges["sides_how"])
+    assert "bevel their ends 32° off square, 58° to the face." in told and "saw" not in told
 
 
 @pytest.mark.parametrize(("job", "words"), [

@@ -3,7 +3,7 @@ is beveled to that board's face."""
 
 from __future__ import annotations
 
-from math import degrees, tan
+from math import degrees, radians, tan
 
 from bowstring.forming.pad import Pad
 from bowstring.report.forming.boards_list import room_past
@@ -12,10 +12,13 @@ from bowstring.report.forming.pass_build import overrun_of
 from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.words import say
 
+TILT = radians(45.0)
+"""So far any saw's blade tilts; many go no farther than that, some to 60 degrees (common practice, no source)."""
+
 
 def bevel_of(plan: Plan) -> dict[str, str]:
-    """Return the bevel of the side forms' ends in words: off square, and how much shorter the board's back is than its
-    face. Empty where there is none: a tangent side, or a curve's board that doesn't run on.
+    """Return the bevel of the side forms' ends in words: off square and from the board's face, and how much shorter the
+    board's back is than its face. Empty where there is none: a tangent side, or a curve's board that doesn't run on.
 
     The face of the board that runs on makes the corner's angle with the string, and the side's form is square to that:
     it is cut off so many degrees off square, its thickness times the tangent of them from its long point. The back is
@@ -25,7 +28,8 @@ def bevel_of(plan: Plan) -> dict[str, str]:
     if not isinstance(pad, Pad) or pad.tangent or not room_past(plan, overrun_of(plan)):
         return {}
     shorter = straight_of(plan).thickness * tan(pad.corner)
-    return {"angle": f"{round(degrees(pad.corner))}°", "shorter": plan.tape.show_up(shorter)}
+    off = round(degrees(pad.corner))
+    return {"angle": f"{off}°", "face": f"{90 - off}°", "shorter": plan.tape.show_up(shorter)}
 
 
 def bevel_told(plan: Plan) -> list[str]:
@@ -36,9 +40,12 @@ def bevel_told(plan: Plan) -> list[str]:
         return []
     past = plan.tape.show_whole(room_past(plan, overrun_of(plan)))
     ends = line_ends(plan)
+    pad = plan.filled
+    marked = [say("pad.bevel_marked", **bevel)] if isinstance(pad, Pad) and pad.corner > TILT else []
     return [
         say("pad.carry_corner", past=past, **ends),
         say("pad.bevel", **bevel),
+        *marked,
         say("pad.long_point", **bevel, **ends),
     ]
 

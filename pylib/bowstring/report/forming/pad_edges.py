@@ -105,9 +105,14 @@ def square_of(plan: Plan, pad: Pad) -> Triangle | None:
     kit = kit_of(plan.layout.job.tape, plan.layout.job.site.tape_length)
     found = whole_triangles(pad.arc.chord, pad.sides, kit.unit_leg, kit.tape)
     if pad.against:
-        found = [one for one in found if one.out <= pad.sides * (1 + 1e-9)]
+        found = [one for one in found if not is_past(pad, one)]
     apart = (one for one in found if abs(one.long_side - pad.diagonal) > NEXT_TO * pad.diagonal)
     return next(apart, None)
+
+
+def is_past(pad: Pad, triangle: Triangle) -> bool:
+    """Tell whether a triangle's leg back runs on past the corner that the side ends in."""
+    return triangle.out > pad.sides * (1 + 1e-9)
 
 
 def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
@@ -120,7 +125,8 @@ def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
     if triangle is None:
         yield say("pad.square_blade", **ends)
     else:
-        yield say("pad.square", shape=triangle.whole or "", along=tape.show(triangle.along),
+        key = "pad.square_past" if is_past(pad, triangle) else "pad.square"
+        yield say(key, shape=triangle.whole or "", along=tape.show(triangle.along),
                   out=tape.show(triangle.out), long_side=tape.show(triangle.long_side), **ends)  # fmt: skip
     yield say("pad.pull", sides=tape.show(pad.sides), **ends)
     yield from carried_told(plan)

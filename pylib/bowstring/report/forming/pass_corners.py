@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.forming.pad import Pad
-from bowstring.report.forming.pad_edges import square_of
+from bowstring.report.forming.pad_edges import is_past, square_of
 from bowstring.report.forming.pass_card import CORNERS, Value, pass_card, right_of
 from bowstring.report.forming.pass_fill import is_dug_out
 from bowstring.report.forming.plan import Plan, line_ends
@@ -38,7 +38,8 @@ def _notes(plan: Plan, pad: Pad) -> Iterator[str]:
     if triangle is None:
         yield say("forming.note.corners_blade")
     else:
-        yield say("forming.note.corners_square", shape=triangle.whole or "", along=tape.show(triangle.along),
+        key = "forming.note.corners_square_past" if is_past(pad, triangle) else "forming.note.corners_square"
+        yield say(key, shape=triangle.whole or "", along=tape.show(triangle.along),
                   out=tape.show(triangle.out), across=tape.show(triangle.long_side))  # fmt: skip
     if plan.layout.job.outward:
         yield say("forming.note.corners_off")

@@ -169,7 +169,14 @@ def tops_card(plan: Plan, filled: Filled, part: GradesPart | None, joints: Joint
         values += [float(joints["count"]), joints["depth"] or 0.0]
     numbers = [(label, shown) for label, shown, _edge in heights]
     drawn = [(edge, edge, disc) for disc, (_label, _shown, edge) in enumerate(heights, 1)]
-    return pass_card("tops", say("forming.tops"), values, numbers, right, list(_tops_notes(plan, part, joints)), drawn)
+    text = say("forming.tops_building" if _from_building(filled, part) else "forming.tops")
+    return pass_card("tops", text, values, numbers, right, list(_tops_notes(plan, filled, part, joints)), drawn)
+
+
+def _from_building(filled: Filled, part: GradesPart) -> bool:
+    """Whether the tops are set from the building that the slab ends at: its level is known there, and what stands there
+    stays."""
+    return _at_building(filled) and bool(part["rows"][0]["outside"]["elevation"])
 
 
 def _heights(plan: Plan, filled: Filled, plane: Plane) -> Iterator[tuple[str, str, str]]:
@@ -182,13 +189,17 @@ def _heights(plan: Plan, filled: Filled, plane: Plane) -> Iterator[tuple[str, st
         yield text, size_of(plan.tape, off), "inside" if off > 0 else "outside"
 
 
-def _tops_notes(plan: Plan, part: GradesPart, joints: JointsPart | None) -> Iterator[str]:
-    first = part["rows"][0]["outside"]
+def _tops_notes(plan: Plan, filled: Filled, part: GradesPart, joints: JointsPart | None) -> Iterator[str]:
+    first, unit = part["rows"][0]["outside"], "ft" if plan.tape.feet else "m"
+    far = [row["outside"] for row in part["rows"] if row["kind"] == "back"]
     corners = [row["outside"]["shown"] for row in part["rows"] if row["kind"] == "back" and row["share"] in (0.0, 1.0)]
     if corners:
         yield say("forming.note.far_tops", first=corners[0], last=corners[-1])
-    if first["elevation"]:
-        yield say("forming.note.elevation", level=f"{first['elevation']} {'ft' if plan.tape.feet else 'm'}")
+    if _from_building(filled, part):
+        a_2, b_2, a = (f"{one['elevation']} {unit}" for one in (far[0], far[-1], first))
+        yield say("forming.note.building_tops", first=a_2, last=b_2, level=a, a=line_ends(plan)["a"])
+    elif first["elevation"]:
+        yield say("forming.note.elevation", level=f"{first['elevation']} {unit}")
     if first["rod"]:
         yield say("forming.note.rod", reading=first["rod"])
     if part["state"] == "near":

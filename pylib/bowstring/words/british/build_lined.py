@@ -42,11 +42,11 @@ MESSAGES = {
     "lined.call_right": "When to ring the plant: distances on the right form from the start",
     "lined.reach_left": (
         "Pour from the start. Short of that mark, the order won't reach the end. Past it, it will if the sub-base "
-        "stays the same. Ask the driver what's out; read the left form."
+        "stays the same. Ask how much he's unloaded; measure along the left form."
     ),
     "lined.reach_right": (
         "Pour from the start. Short of that mark, the order won't reach the end. Past it, it will if the sub-base "
-        "stays the same. Ask the driver what's out; read the right form."
+        "stays the same. Ask how much he's unloaded; measure along the right form."
     ),
     "lined.panels_take": "The bays take from *{least}* to *{most}*.",
     "lined.panels_bags": "The bays take from *{least}* to *{most} bags*.",

@@ -7,7 +7,7 @@ MESSAGES = {
     ),
     "pour.reach_note": (
         "Pour from A. Short of that mark, the order won't reach B. Past it, it will if the sub-base stays the same. "
-        "Ask the driver what's out; read the outer form."
+        "Ask how much he's unloaded; measure along the outer form."
     ),
     "pour.bulkhead": (
         "Have a stop end ready at *joint {joint}*: {outside} outside, {inside} inside. "

@@ -65,7 +65,7 @@ MESSAGES = {
     "fill.all_of_it": "all",
     "fill.reach_note": (
         "Pour from A's side and keep the front square to the string. Short of that mark, the order won't fill it. "
-        "Ask the driver what's out; read it along the string."
+        "Ask how much he's unloaded; measure along the string."
     ),
     "fill.no_footing": "A footing runs under the middle of a band: this slab fills its curve, so none is counted.",
     # the joints

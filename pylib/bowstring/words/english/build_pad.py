@@ -33,6 +33,10 @@ MESSAGES = {
     "pad.square": (
         "Square the sides off the string at {a} and at {b}, {shape}: {along} on the string, {out} back, {long_side} across."
     ),
+    "pad.square_past": (
+        "Square the sides off the string at {a} and at {b}, {shape}: {along} on the string, {out} back, {long_side} "
+        "across. The leg back runs past the corner."
+    ),
     "pad.square_blade": "Square the sides off the string at {a} and at {b} with a framing square.",
     "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of {a}, B-2 of {b}.",
     "pad.stand_straight": "Form stakes of the sides and the back stand {size} off the edge: the {board} goes between.",
@@ -76,7 +80,8 @@ MESSAGES = {
     "pad.back_form": "straight: back",
     "pad.carry_tangent": "Carry the curved board {past} past {a} and {b}, down the sides. Butt the side forms to its ends.",
     "pad.carry_corner": "Carry the curved board {past} past {a} and {b}, straight on: there it stays in the dig.",
-    "pad.bevel": "Butt the side forms to its face: bevel their ends {angle} off square.",
+    "pad.bevel": "Butt the side forms to its face: bevel their ends {angle} off square, {face} to the face.",
+    "pad.bevel_marked": "Where the saw won't tilt so far, mark {face} to the face and cut along the mark.",
     "pad.long_point": "The long point is on the concrete, at {a} and at {b}; the back is {shorter} shorter.",
     "pad.cut_long": "Side forms are measured to the long point.",
     "pad.no_overrun_tangent": (
@@ -97,11 +102,11 @@ MESSAGES = {
     "pad.call_other": "from the other curve's middle, toward A and B",
     "pad.reach_note_both": (
         "Start at the other curve and keep the front parallel to A to B. Short of that mark, the order won't fill it."
-        " Ask the driver what's out; read it down the middle."
+        " Ask how much he's unloaded; measure down the middle of the slab."
     ),
     "pad.reach_note": (
         "Start at the square end and keep the front parallel to A to B. Short of that mark, the order won't fill it. "
-        "Ask the driver what's out; read it down the middle."
+        "Ask how much he's unloaded; measure down the middle of the slab."
     ),
     # the joints
     "pad.joints": "{columns} panels wide by {rows} long,\n{panel} by {across}",

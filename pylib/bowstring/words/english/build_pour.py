@@ -40,7 +40,7 @@ MESSAGES = {
     "pour.at_joint": "joint {joint}",
     "pour.reach_note": (
         "Pour from A. Short of that mark, the order won't reach B. Past it, it will if the base stays the same. "
-        "Ask the driver what's out; read the outer form."
+        "Ask how much he's unloaded; measure along the outer form."
     ),
     "pour.bulkhead": (
         "Have a bulkhead ready at *joint {joint}*: {outside} outside, {inside} inside. "

@@ -16,6 +16,8 @@ MESSAGES = {
     "numbers.slab_lies.left": "your line is its left edge",
     "numbers.slab_lies.right": "your line is its right edge",
     "numbers.slab_fills": "fills the curve",
+    "numbers.top_building": "So {corner}, at the building, is at {level}.",
+    "numbers.top_back": "So {corner}, at the back, is at {level}.",
     "numbers.slab_sides": "sides {sides} back",
     "numbers.slab_both_sides": "sides {sides}, both ends round",
     "numbers.slab_no_side": "side not given",

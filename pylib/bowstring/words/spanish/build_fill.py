@@ -68,7 +68,7 @@ MESSAGES = {
     "fill.all_of_it": "todo",
     "fill.reach_note": (
         "Cuele desde el lado de A, con el frente ~a escuadra~ con el ~hilo~. Si no llega a esa marca, el pedido no "
-        "alcanza. Pregunte al chofer cuánto lleva vaciado; léalo a lo largo del ~hilo~."
+        "alcanza. Pregunte al chofer cuánto lleva vaciado; mida a lo largo del ~hilo~."
     ),
     "fill.no_footing": "Una zapata va bajo el medio de una franja: esta losa llena su curva y no se cuenta.",
     "fill.joints": "{columns} paneles de A a B por {rows} hacia la curva,\n{panel} por {across}",

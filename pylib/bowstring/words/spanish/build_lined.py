@@ -144,11 +144,11 @@ MESSAGES = {
     "lined.call_right": "Cuándo llamar a la planta: distancias sobre la ~forma~ derecha desde el inicio",
     "lined.reach_left": (
         "Cuele desde el inicio. Si no llega a esa marca, el pedido no alcanza hasta el final. Si pasa, alcanza "
-        "mientras la base siga igual. Pregunte al chofer cuánto lleva vaciado; lea la ~forma~ izquierda."
+        "mientras la base siga igual. Pregunte al chofer cuánto lleva vaciado; mida por la ~forma~ izquierda."
     ),
     "lined.reach_right": (
         "Cuele desde el inicio. Si no llega a esa marca, el pedido no alcanza hasta el final. Si pasa, alcanza "
-        "mientras la base siga igual. Pregunte al chofer cuánto lleva vaciado; lea la ~forma~ derecha."
+        "mientras la base siga igual. Pregunte al chofer cuánto lleva vaciado; mida por la ~forma~ derecha."
     ),
     "lined.panels_take": "Los paneles llevan de *{least}* a *{most}*.",
     "lined.panels_bags": "Los paneles llevan de *{least}* a *{most} bultos*.",

@@ -33,6 +33,10 @@ MESSAGES = {
         "Ponga los lados ~a escuadra~ con el ~hilo~ en {a} y en {b}, {shape}: {along} por el ~hilo~, {out} hacia "
         "atrás, {long_side} en diagonal."
     ),
+    "pad.square_past": (
+        "Ponga los lados ~a escuadra~ con el ~hilo~ en {a} y en {b}, {shape}: {along} por el ~hilo~, {out} hacia "
+        "atrás, {long_side} en diagonal. Hacia atrás pasa de la esquina."
+    ),
     "pad.square_blade": "Ponga los lados ~a escuadra~ con el ~hilo~ en {a} y en {b}, con una ~escuadra de carpintero~.",
     "pad.pull": "Mida {sides} hacia atrás desde cada una: la esquina A-2 queda justo detrás de {a}; la B-2, de {b}.",
     "pad.stand_straight": (
@@ -88,7 +92,11 @@ MESSAGES = {
     "pad.carry_corner": (
         "Pase la ~tabla~ curva {past} más allá de {a} y {b}, recto: así queda dentro de la excavación."
     ),
-    "pad.bevel": ("Las ~formas~ de los lados van a tope en su cara: córtelas en bisel, {angle} fuera de escuadra."),
+    "pad.bevel": (
+        "Las ~formas~ de los lados van a tope en su cara: córtelas en bisel, {angle} fuera de escuadra, {face} con la "
+        "cara."
+    ),
+    "pad.bevel_marked": "Si la sierra no se inclina tanto, marque {face} con la cara y corte por la marca.",
     "pad.long_point": "La punta larga va al ~concreto~, en {a} y en {b}; por atrás mide {shorter} menos.",
     "pad.cut_long": "Las ~formas~ de los lados se miden a la punta larga.",
     "pad.no_overrun_tangent": (
@@ -108,11 +116,11 @@ MESSAGES = {
     "pad.call_other": "desde el medio de la otra curva, hacia A y B",
     "pad.reach_note_both": (
         "Empiece por la otra curva, con el frente paralelo a A-B. Si no llega a esa marca, el pedido no alcanza. "
-        "Pregunte al chofer cuánto lleva vaciado; léalo por el medio."
+        "Pregunte al chofer cuánto lleva vaciado; mida por el medio de la losa."
     ),
     "pad.reach_note": (
         "Empiece por la punta cuadrada, con el frente paralelo a A-B. Si no llega a esa marca, el pedido no alcanza. "
-        "Pregunte al chofer cuánto lleva vaciado; léalo por el medio."
+        "Pregunte al chofer cuánto lleva vaciado; mida por el medio de la losa."
     ),
     "pad.joints": "{columns} paneles de ancho por {rows} de largo,\n{panel} por {across}",
     "pad.joints_one_row": "{columns} paneles, uno junto a otro,\n{panel} por {across}",

@@ -46,7 +46,7 @@ MESSAGES = {
     "pour.at_joint": "~junta~ {joint}",
     "pour.reach_note": (
         "Cuele desde A. Si no llega a esa marca, el pedido no alcanza hasta B. Si pasa, alcanza mientras la base siga "
-        "igual. Pregunte al chofer cuánto lleva vaciado; lea la ~forma~ exterior."
+        "igual. Pregunte al chofer cuánto lleva vaciado; mida por la ~forma~ exterior."
     ),
     "pour.bulkhead": (
         "Tenga lista una tapa en la *~junta~ {joint}*: {outside} por fuera, {inside} por dentro. Con la base {low} más "

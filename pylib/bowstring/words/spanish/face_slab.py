@@ -18,6 +18,8 @@ MESSAGES = {
     "numbers.slab_lies.left": "su línea es el borde izquierdo",
     "numbers.slab_lies.right": "su línea es el borde derecho",
     "numbers.slab_fills": "llena la curva",
+    "numbers.top_building": "Así {corner}, en el edificio, queda a {level}.",
+    "numbers.top_back": "Así {corner}, atrás, queda a {level}.",
     "numbers.slab_sides": "lados de {sides} atrás",
     "numbers.slab_both_sides": "lados de {sides}, dos puntas redondas",
     "numbers.slab_no_side": "falta el lado",

@@ -5,6 +5,7 @@
 MESSAGES = {
     # headings and folds
     "form.section_bed": "Ancho variable, base y excavación",
+    "form.section_bed.of_fill": "Base y excavación",
     "form.section_edges": "Bordes gruesos",
     "form.section_footing": "Zapata",
     "form.section_apron": "Más gruesa donde cruza una entrada",
@@ -68,7 +69,7 @@ MESSAGES = {
     "form.slab_step.help.metric": "Como 1/4 o 0.25.",
     "form.slab_truck": "Un camión lleno",
     "form.slab_edge_width": "Bordes gruesos: ancho",
-    "form.slab_edge_width.help": "En las dos ~formas~. Escriba su unidad.",
+    "form.slab_edge_width.help": "De las ~formas~ hacia adentro. Escriba su unidad.",
     "form.slab_edge_depth": "Bordes gruesos: profundidad",
     "form.slab_edge_depth.help": "Desde arriba de la losa. Escriba su unidad.",
     "form.slab_edge_along": "Hasta dónde va el borde grueso",
@@ -147,10 +148,12 @@ MESSAGES = {
     "form.grade_low.outside.of_fill.both": "esta curva, de A a B",
     "form.grade_low.none": "Dejarlo sin contestar",
     "form.grade_from": "Canto de la ~forma~ EXTERIOR en A",
+    "form.grade_from.of_fill": "Altura del canto en A, fin de la curva",
     "form.grade_from.of_line": "Canto de la ~forma~ IZQUIERDA en el inicio",
     "form.grade_from.help": "En blanco: todo se calcula desde A.",
     "form.grade_from.help.of_line": "En blanco: todo se calcula desde ahí.",
     "form.grade_to": "Canto de la ~forma~ EXTERIOR en B",
+    "form.grade_to.of_fill": "Altura del canto en B, fin de la curva",
     "form.grade_to.of_line": "Canto de la ~forma~ IZQUIERDA en el final",
     "form.grade_crown": "Bombeo",
     "form.grade_crown.help": (
