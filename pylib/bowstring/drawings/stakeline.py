@@ -68,18 +68,20 @@ def _pin(sketch: Sketch, part: OnLinePart) -> None:
         _held_pin(sketch, part, 0.0, 0.0)
     else:
         _stake(sketch, _PIN, -62.0, say("draw.on_line.pin"), _PAIR_WIDE)
-        _held_pin(sketch, part, _APART, 0.0)
+        _held_pin(sketch, part, _APART, 0.0, named=False)
         sketch.words(say("draw.on_line.where_board"), (_APART + _PAIR_WIDE, _DEEP + 26), "word", "end")
 
 
-def _held_pin(sketch: Sketch, part: OnLinePart, x: float, edge: float) -> None:
-    """A pin that a board stands against, ``edge`` off the line at ``x``; half of it told from there."""
+def _held_pin(sketch: Sketch, part: OnLinePart, x: float, edge: float, *, named: bool = True) -> None:
+    """A pin that a board stands against, ``edge`` off the line at ``x``; half of it told from there. ``named``: it is
+    called by its name."""
     _scene(sketch, x, _PAIR_WIDE)
     left = x + edge
     _box(sketch, left, left + 2 * _PIN, -62.0, _DEEP)
     _box(sketch, left - _BOARD, left, -40.0, 6.0)
     sketch.words(say("draw.on_line.board"), (left - _BOARD - 6, -26.0), "word", "end")
-    sketch.words(say("draw.on_line.pin"), (left + 2 * _PIN + 8, 30.0), "word", "start")
+    if named:
+        sketch.words(say("draw.on_line.pin"), (left + 2 * _PIN + 8, 30.0), "word", "start")
     if part["half_shown"]:
         sketch.lines([[(left + _PIN, -72.0), (left + _PIN, -66.0)], [(left, -69.0), (left + _PIN, -69.0)]], "soft")
         sketch.words(part["half_shown"], (left + 2 * _PIN + 4, -64.0), "number", "start")
