@@ -8,10 +8,10 @@ from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.stakeline import OnLinePart
 from bowstring.words import say
 
-_WIDE, _PAIR_WIDE, _TOP, _DEEP = 150.0, 92.0, -86.0, 44.0
+_WIDE, _PAIR_WIDE, _TOP, _DEEP = 150.0, 70.0, -86.0, 44.0
 """Half the ground's width (of two pictures each), and how far the line goes up and things go down, drawing units."""
 
-_PIN, _STAKE, _BOARD, _APART = 7.0, 18.0, 15.0, 230.0
+_PIN, _STAKE, _BOARD, _APART = 7.0, 18.0, 15.0, 160.0
 """Half a pin, half a stake, a board's thickness, and from one picture to the next."""
 
 
@@ -60,18 +60,31 @@ def _stake(sketch: Sketch, half: float, top: float, name: str, wide: float = _WI
 
 
 def _pin(sketch: Sketch, part: OnLinePart) -> None:
-    """Twice: its centre on the line, and its edge on it where a board follows, with half of it told."""
-    _stake(sketch, _PIN, -62.0, say("draw.on_line.pin"), _PAIR_WIDE)
-    x = _APART
+    """Twice: its centre on the line, and its edge on it where a board follows, with half of it told. Where it's known
+    how it stands to a board, that alone: its edge on the line, or its centre half of it behind the board's back."""
+    if part["pins"] == "past":
+        _held_pin(sketch, part, 0.0, -_PIN)
+    elif part["pins"] == "back":
+        _held_pin(sketch, part, 0.0, 0.0)
+    else:
+        _stake(sketch, _PIN, -62.0, say("draw.on_line.pin"), _PAIR_WIDE)
+        _held_pin(sketch, part, _APART, 0.0, named=False)
+        sketch.words(say("draw.on_line.where_board"), (_APART + _PAIR_WIDE, _DEEP + 26), "word", "end")
+
+
+def _held_pin(sketch: Sketch, part: OnLinePart, x: float, edge: float, *, named: bool = True) -> None:
+    """A pin that a board stands against, ``edge`` off the line at ``x``; half of it told from there. ``named``: it is
+    called by its name."""
     _scene(sketch, x, _PAIR_WIDE)
-    _box(sketch, x, x + 2 * _PIN, -62.0, _DEEP)
-    _box(sketch, x - _BOARD, x, -40.0, 6.0)
-    sketch.words(say("draw.on_line.board"), (x - _BOARD - 6, -26.0), "word", "end")
-    sketch.words(say("draw.on_line.pin"), (x + 2 * _PIN + 8, 30.0), "word", "start")
+    left = x + edge
+    _box(sketch, left, left + 2 * _PIN, -62.0, _DEEP)
+    _box(sketch, left - _BOARD, left, -40.0, 6.0)
+    sketch.words(say("draw.on_line.board"), (left - _BOARD - 6, -26.0), "word", "end")
+    if named:
+        sketch.words(say("draw.on_line.pin"), (left + 2 * _PIN + 8, 30.0), "word", "start")
     if part["half_shown"]:
-        sketch.lines([[(x + _PIN, -72.0), (x + _PIN, -66.0)], [(x, -69.0), (x + _PIN, -69.0)]], "soft")
-        sketch.words(part["half_shown"], (x + 2 * _PIN + 4, -64.0), "number", "start")
-    sketch.words(say("draw.on_line.where_board"), (x, _DEEP + 26), "word")
+        sketch.lines([[(left + _PIN, -72.0), (left + _PIN, -66.0)], [(left, -69.0), (left + _PIN, -69.0)]], "soft")
+        sketch.words(part["half_shown"], (left + 2 * _PIN + 4, -64.0), "number", "start")
 
 
 def _board(sketch: Sketch, *, on_board: bool) -> None:

@@ -23,7 +23,7 @@ def report_todo(layout: Layout, row: Row) -> list[str]:
     chance = None if tolerance is None else accuracy.together.chance(tolerance)
     if chance is not None and chance >= SURE:
         return [_holds(layout, Finer(job.driven, job.tape, chance))]
-    worst = worst_shown(job.shown, accuracy.all_95, tolerance)
+    worst = worst_shown(job.shown, accuracy.miss_95, tolerance)
     lines = [say("todo.expect", driven=say(f"todo.{job.driven}"), worst=worst)]
     if job.shown.coarser(job.tape):
         return lines  # what a finer mark would do is nothing for a tape that hasn't got it

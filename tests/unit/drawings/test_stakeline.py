@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 import pytest
@@ -14,9 +15,12 @@ from unit.drawings.drawing_reader import Read
 
 JOB: dict[str, Any] = {"arc": {"chord": "38 ft", "sagitta": "5' 3\""}, "levels": 2}
 OFF = {"offset": "1-1/2 in", "toward": "outside"}
+SLAB = {"width": "5 ft", "edge": "outside", "board": {"kind": "2x4"}, "side": "left", "drawn_to": "face"}
 KINDS: dict[str, dict[str, Any]] = {
     **{driven: {"driven": driven} for driven in DRIVEN},
     "a pin of a known size": {"driven": "pin", "diameter": "5/8 in"},
+    "pins on a board's back": {"driven": "pin", "diameter": "3/4 in", **OFF, **SLAB},
+    "pins past a board's back": {"driven": "pin", "diameter": "3/4 in", **OFF, "offset": "1-7/8 in", **SLAB},
     "stakes behind a board": {"driven": "board", **OFF},
     "hubs outside": {"driven": "hub", "offset": "4 ft", "toward": "outside"},
 }
@@ -67,3 +71,19 @@ def test_a_board_stands_on_it_by_its_concrete_side_and_stakes_behind_one_by_thei
     _answer, read = drawn("stakes behind a board")
     board, stake = boxes(read)
     assert lines(read) == [stake[0]] and board[1] == stake[0]
+
+
+@pytest.mark.parametrize(("name", "on"), [("pins on a board's back", 0.0), ("pins past a board's back", 0.5)])
+def test_a_pin_that_holds_a_board_is_drawn_once_as_it_stands(name: str, on: float) -> None:
+    _answer, read = drawn(name)
+    pin, board = boxes(read)
+    assert board[1] == pin[0], "the board at its edge"
+    assert lines(read) == [pytest.approx(pin[0] + on * (pin[1] - pin[0]))]
+
+
+@pytest.mark.parametrize("name", KINDS)
+def test_it_fits_a_phone(name: str) -> None:
+    """360 pixels, 24 of them margins on either side: its words are as large as words have to be there."""
+    answer, _read = drawn(name)
+    (least,) = re.findall(r'data-least-width="([0-9.]+)"', stake_line_svg(answer, id="p"))  # type: ignore[arg-type]
+    assert float(least) <= 312
