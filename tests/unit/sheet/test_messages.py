@@ -204,3 +204,12 @@ def test_the_messages_of_an_arc_of_a_line_say_that_others_have_their_own() -> No
     assert "Sheets of their own: Arc 4." in found
     assert "Sheets of their own: Arc 2." in " ".join(told({**FIVE, "at": 4}))
     assert "of their own" not in " ".join(told(DEMO))  # type: ignore[arg-type]
+
+
+def test_no_text_is_about_the_greater_arc_but_where_the_job_is_that() -> None:
+    """Radius and chord have two arcs: 51 deg and 308. Who gets the stakes alone can't ask the drawing."""
+    texts = told(form_jobs.CROSSED)
+    assert not any("308 deg" in text or "Two arcs" in text for text in texts)
+    assert any("308°" in text for text in answer_to(form_jobs.CROSSED)["cautions"])
+    greater = {**paper_jobs.JOBS["halving"], "arc": {"radius": "10 ft", "chord": "16 ft", "greater": True}}
+    assert any("Two arcs fit" in text for text in told(greater))

@@ -22,8 +22,6 @@ MESSAGES = {
         "both."
     ),
     "edges.more_bays": "stick for width; diagonals stake to stake",
-    "edges.check_alike": (
-        "Inner form to outer form at the next stake, both directions: {diagonal}, {count} times."
-    ),
+    "edges.check_alike": ("Inner form to outer form at the next stake, both directions: {diagonal}, {count} times."),
     "edges.check_each": "Inner form to outer form at the next stake, both directions, all along.",
 }
