@@ -11,6 +11,7 @@ from collections.abc import Callable, Sequence
 from bowstring.drawings.slab_board import board_svg
 from bowstring.drawings.slab_fill import FILLED, draw_back
 from bowstring.drawings.slab_pages import PAGES
+from bowstring.drawings.slab_shape import PHONE, Room
 from bowstring.drawings.slab_sketch import SlabSketch
 from bowstring.report.alone import boards_of, grades_of, joints_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
@@ -27,14 +28,15 @@ _THERE: dict[str, Callable[[Answer], bool]] = {
 """Whether there is what a page tells of."""
 
 
-def slab_svg(answer: Answer, page: str = "", sides: Sequence[str] = BOTH, *, id: str) -> str:
+def slab_svg(answer: Answer, page: str = "", sides: Sequence[str] = BOTH, *, id: str, room: Room = PHONE) -> str:
     """Return the drawing of a page, or of the first screen, as SVG; ``id``: prefix of the ids inside.
 
-    ``sides``: where the slab may lie, as long as it isn't known. Raises ``ValueError`` where the arc can't be drawn.
+    ``sides``: where the slab may lie, as long as it isn't known; ``room``: where it is drawn. Raises ``ValueError``
+    where the arc can't be drawn.
     """
     if page == "boards" and boards_of(answer) is not None:
         return board_svg(answer, id=id)
-    made = SlabSketch(answer, page, id)
+    made = SlabSketch(answer, page, id, room)
     if not made.shape.known:
         _unknown(made, () if is_without_sides(answer["build"][0]) else sides)
     elif page in _THERE and not _THERE[page](answer):

@@ -6,8 +6,9 @@ from collections.abc import Callable, Mapping
 from itertools import pairwise
 from math import dist
 
-from bowstring.drawings.boxes import Box
+from bowstring.drawings.boxes import Box, text_width
 from bowstring.drawings.labels import LEADER, LINE, Label
+from bowstring.drawings.slab_shape import NAMES
 from bowstring.drawings.slab_sketch import APART, LEFT, RIGHT, SlabSketch, apart
 from bowstring.drawings.stepdiscs import RADIUS, draw_discs
 from bowstring.drawings.svg import Point
@@ -47,6 +48,53 @@ def _first(made: SlabSketch) -> None:
         key = f"walled.draw_{side}{tapers}" if edges["faces"] else f"build.draw_{side}{tapers}"
         made.beside(side, say(key, radius=radius.get(side, "")), (0.0, -0.15, 0.15, -0.3))
     foot(made, grades)
+
+
+SHEET = "sheet"
+"""The page of the plan on the form sheet, whose lines and thicknesses stand beside it."""
+
+_STEEP, _ROOMY, _PAST, _AT_END = 1.2, 36.0, 10.0, 60.0
+"""Half an angle from which ends turn in; a hollow in which a line of words has room; units past what is written at an
+end, and how far under it a name reaches."""
+
+
+def _sheet(made: SlabSketch) -> None:
+    """The same as on the first screen, as wide as a sheet is: what its table tells of the edges doesn't stand there."""
+    edges, grades = _edges_of(made), grades_of(made.answer)
+    _cuts(made)
+    made.stakes()
+    made.ends()
+    _apron(made, edges)
+    _width(made, edges)
+    if grades is not None and not grades["stop"]:
+        _cross(made, grades, _free(made, _CROSS_AT))
+    if made.shape.half > _STEEP:
+        foot(made, grades)
+        return
+    for name, share in (("A", -1.0), ("B", 1.0)):
+        _named(made, made.answer["ends"]["A" if name == "A" else "B"], made.shape.on("inside", share))
+    slope = _along(grades)
+    if grades is not None and slope and grades["high"]:
+        _runs(made, grades["high"], say("build.draw_up", slope=slope, end=grades["high"]))
+
+
+def _named(made: SlabSketch, text: str, at: Point) -> None:
+    """What stands at an end, past all that is written there."""
+    (x, y), way = at, -1.0 if at[0] < made.room.middle else 1.0
+    near = [box for box in made.sketch.texts if box.bottom > y - 8.0 and box.top < y + _AT_END]
+    far = max([x * way, *(edge * way for box in near for edge in (box.left, box.right))]) * way
+    if text:
+        anchor = "end" if way < 0 else "start"
+        made.sketch.paragraph(text, (far + way * _PAST, y - 4.0), NAMES, "word", anchor, "quiet")
+
+
+def _runs(made: SlabSketch, high: str, text: str) -> None:
+    """Which end is high, in the hollow of the arc where that has room; else under all."""
+    low, crown = made.shape.on("inside", 1.0)[1], made.shape.on("inside", 0.0)[1]
+    wide, middle = text_width(text, "number") / 2 + 40.0, made.room.middle
+    there = Box(middle - wide, low - 8.0, middle + wide, low + 14.0)
+    free = low - crown >= _ROOMY and not any(there.overlaps(box) for box in made.sketch.texts)
+    made.toward(high, text, low - 4.0 if free else made.sketch.edge.bottom + 1.0)
 
 
 def _apron(made: SlabSketch, edges: EdgesPart) -> None:
@@ -277,4 +325,5 @@ PAGES: dict[str, Callable[[SlabSketch], None]] = {
     "grades": _grades,
     "pour": _pour,
     "boards": SlabSketch.plain,
+    SHEET: _sheet,
 }

@@ -10,6 +10,7 @@ import math
 from dataclasses import dataclass
 from itertools import pairwise
 
+from bowstring.drawings.sketch import MARGIN
 from bowstring.drawings.svg import Command, Point
 from bowstring.drawings.turn import turn_of
 from bowstring.report.alone import edges_of
@@ -19,6 +20,46 @@ from bowstring.report.forms.build_edges import EdgesPart
 
 MIDDLE, HALF_WIDE, HIGH = 180.0, 146.0, 168.0
 """Drawing units: the middle of a phone's width, and how far to each side and how high the slab may reach."""
+
+_ASIDE = 26.0
+"""Drawing units beside the slab in which names may stand."""
+
+NAMES = 112.0
+"""Drawing units that the name of what stands at an end has on a sheet of paper before it is broken."""
+
+SCALE, _WORDS = 0.8, 20.0
+"""Pixels of a drawing unit on a sheet of paper, and units over and under a slab there that its words take."""
+
+
+@dataclass(frozen=True)
+class Room:
+    """Where a slab is drawn, drawing units: its middle, how far to each side and how high it may reach, and how wide
+    names may stand beside it."""
+
+    middle: float
+    half_wide: float
+    high: float
+    aside: float = _ASIDE
+
+    @property
+    def left(self) -> float:
+        """Where words may begin."""
+        return self.middle - self.half_wide - self.aside
+
+    @property
+    def right(self) -> float:
+        """Where words must end."""
+        return self.middle + self.half_wide + self.aside
+
+
+PHONE = Room(MIDDLE, HALF_WIDE, HIGH)
+
+
+def sheet_room(wide: float, high: float) -> Room:
+    """Return the room of a drawing that is so wide and so high on a sheet of paper, pixels."""
+    half, aside = wide / SCALE / 2, _ASIDE + NAMES
+    return Room(half, half - aside - MARGIN, high / SCALE - _WORDS, aside)
+
 
 _FLATTEST, _ROUNDEST = 0.26, 0.84 * math.pi
 """Half the angle that is drawn at least, and at most: of what is rounder A and B would stand on each other."""
@@ -46,7 +87,7 @@ class SlabShape:
         filled: whether it is all that lies between the line and its string, which is its inside then.
         sides: how long the straight sides are that run back from such a line: its inside is that far behind the string;
             both: it is the same curve turned over.
-        across: drawing units of a metre across the line.
+        across: drawing units of a metre across the line; middle: where the slab's middle lies.
     """
 
     half: float
@@ -61,6 +102,7 @@ class SlabShape:
     sides: float = 0.0
     both: bool = False
     across: float = 0.0
+    middle: float = MIDDLE
 
     def off(self, side: str, share: float) -> float:
         """Return how far from the line, outward, an edge lies at a share."""
@@ -74,7 +116,7 @@ class SlabShape:
         angle, radius = share * self.half, self.line + off
         # The line's middle lies at height 0, so that no place is the difference of two large numbers.
         down = 2 * radius * math.sin(angle / 2) ** 2 - off
-        return (MIDDLE + self.turn * radius * math.sin(angle), down)
+        return (self.middle + self.turn * radius * math.sin(angle), down)
 
     def on(self, side: str, share: float) -> Point:
         """Return the place on an edge, or on the line of the stakes, at a share; on a string by even parts of it."""
@@ -142,8 +184,8 @@ class SlabShape:
         return (ax * along + ox * out, ay * along + oy * out)
 
 
-def shape_of(answer: Answer) -> SlabShape:
-    """Return the slab of an answer on paper, or its line alone. Raises ``ValueError`` for an arc without a length."""
+def shape_of(answer: Answer, room: Room = PHONE) -> SlabShape:
+    """Return the slab of an answer in a room, or its line alone. Raises ``ValueError`` for an arc without a length."""
     arc, edges = answer["arc"], edges_of(answer)
     true_half, radius = math.radians(arc["central_angle"]) / 2, arc["radius"]
     if not (math.isfinite(radius) and radius > 0 and 0 < true_half < math.pi):
@@ -152,7 +194,7 @@ def shape_of(answer: Answer) -> SlabShape:
     away = answer["staked"]["radius"] - radius
     widths = _widths(edges)
     lies = {"outside": (0.0, -1.0), "inside": (1.0, 0.0)}.get(edges["edge"] if edges else "", (0.5, -0.5))
-    line = HALF_WIDE / (1.0 if half > math.pi / 2 else math.sin(half))
+    line = room.half_wide / (1.0 if half > math.pi / 2 else math.sin(half))
     while True:
         scale = line / radius
         across = _across(max(widths) * scale, line, max(widths))
@@ -162,9 +204,9 @@ def shape_of(answer: Answer) -> SlabShape:
         sides, whole = _sides(edges, scale, line)
         made = SlabShape(
             half, line, out, into, stakes, turn_of(answer["side"]), true and whole, edges is not None,
-            _is_filled(edges), sides, _is_both(edges), scale if _is_filled(edges) else across,
+            _is_filled(edges), sides, _is_both(edges), scale if _is_filled(edges) else across, room.middle,
         )  # fmt: skip
-        if line < _LEAST_LINE or _fits(made):
+        if line < _LEAST_LINE or _fits(made, room):
             return made
         line *= 0.97
 
@@ -199,9 +241,9 @@ def _across(true: float, line: float, width: float) -> float:
     return min(shown, line - _LEAST_INNER) / width
 
 
-def _fits(shape: SlabShape) -> bool:
-    """Whether a slab stays within a phone's width, and as high as a first screen has room for."""
+def _fits(shape: SlabShape, room: Room) -> bool:
+    """Whether a slab stays within its room."""
     sides = [shape.samples(side) for side in ("outside", "inside", "stakes")]
     points = [point for side in sides for point in side]
     ys = [y for _x, y in points]
-    return max(abs(x - MIDDLE) for x, _y in points) <= HALF_WIDE and max(ys) - min(ys) <= HIGH
+    return max(abs(x - room.middle) for x, _y in points) <= room.half_wide and max(ys) - min(ys) <= room.high

@@ -9,13 +9,13 @@ from bowstring.drawings.areas import cut_to, draw_area
 from bowstring.drawings.boxes import Box, text_width
 from bowstring.drawings.labels import FAINT, LINE, Label
 from bowstring.drawings.sketch import Sketch
-from bowstring.drawings.slab_shape import DOTTED, MIDDLE, shape_of
+from bowstring.drawings.slab_shape import DOTTED, PHONE, Room, shape_of
 from bowstring.drawings.svg import Point
 from bowstring.report.alone import called, edges_of
 from bowstring.report.forms.answer import Answer
 from bowstring.words import say
 
-LEFT, RIGHT = 8.0, 352.0
+LEFT, RIGHT = PHONE.left, PHONE.right
 """Between which all is written: with the picture's margin a phone's width."""
 
 APART = 18.0
@@ -36,9 +36,9 @@ _AROUND = 24.0
 class SlabSketch:
     """A drawing of the slab. Shares run from -1 at A to 1 at B, sides are ``outside`` and ``inside``."""
 
-    def __init__(self, answer: Answer, page: str, id: str) -> None:
-        self.page = page
-        self.answer, self.shape = answer, shape_of(answer)
+    def __init__(self, answer: Answer, page: str, id: str, room: Room = PHONE) -> None:
+        self.page, self.room = page, room
+        self.answer, self.shape = answer, shape_of(answer, room)
         self.edges = edges_of(answer)
         rows = {row["key"]: row for row in answer["build"]}
         told = [rows[page]] if page in rows else list(rows.values())
@@ -47,9 +47,9 @@ class SlabSketch:
         self.sketch = Sketch(id=id, title=title, description=" ".join(lines))
         whole = answer["staked"]["arc_length"]
         self.share = {stake["name"]: 2 * stake["along"] / whole - 1 for stake in answer["stakes"]}
-        for left in (LEFT - _FAR, RIGHT):
+        for left in (room.left - _FAR, room.right):
             self.sketch.ground.take_box(Box(left, -_TALL / 2, left + _FAR, _TALL))
-        self.sketch.see((LEFT, 0.0), (RIGHT, 0.0))
+        self.sketch.see((room.left, 0.0), (room.right, 0.0))
         self._stands: list[tuple[str, list[Point]]] = []
         self._body()
 
@@ -81,7 +81,7 @@ class SlabSketch:
             return
         points = [*self.shape.samples("outside"), *self.shape.samples("inside")]
         ys = [y for _x, y in points]
-        near = Box(LEFT, min(ys) - _AROUND, RIGHT, max(ys) + _AROUND)
+        near = Box(self.room.left, min(ys) - _AROUND, self.room.right, max(ys) + _AROUND)
         for one in self.edges["standing"]:
             whole = [self.shape.at(share, off * self.shape.across) for share, off in one["places"]]
             outline = cut_to(whole, near)
@@ -148,7 +148,7 @@ class SlabSketch:
 
     def _beside(self, spots: Sequence[Point], shares: Sequence[float], side: str, text: str, kind: str, classes: str,
                 reach: float) -> None:  # fmt: skip
-        way, width = (1.0 if side == "outside" else -1.0), RIGHT - LEFT
+        way, width = (1.0 if side == "outside" else -1.0), self.room.right - self.room.left
         if way < 0:
             radius = self.shape.line + self.shape.off(side, 0.0)
             width = min(width, max(1.4 * radius, _NEAR))
@@ -216,14 +216,15 @@ class SlabSketch:
         way = (1 if end == "B" else -1) * self.shape.turn
         wide = text_width(text, "number")
         y = top + 13.0
-        self.sketch.words(text, (MIDDLE - way * 17.0, y), "number")
-        start = MIDDLE + way * (wide / 2 - 11.0)
+        self.sketch.words(text, (self.room.middle - way * 17.0, y), "number")
+        start = self.room.middle + way * (wide / 2 - 11.0)
         self.flow((start, y - 5.0), (start + way * 30.0, y - 5.0))
 
     def foot(self, text: str, kind: str = "word", classes: str = "quiet") -> None:
         """A line of words under everything else."""
         edge = self.sketch.edge
-        self.sketch.paragraph(text, (MIDDLE, edge.bottom + 2.0), RIGHT - LEFT, kind, "middle", classes)
+        wide = self.room.right - self.room.left
+        self.sketch.paragraph(text, (self.room.middle, edge.bottom + 2.0), wide, kind, "middle", classes)
 
 
 def _hollow(radius: float, half: float) -> float:

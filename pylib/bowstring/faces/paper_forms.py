@@ -6,6 +6,8 @@ from html import escape
 
 from bowstring.drawings.slab import slab_svg
 from bowstring.drawings.slab_fill import PAPER
+from bowstring.drawings.slab_pages import SHEET
+from bowstring.drawings.slab_shape import sheet_room
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_cuts import cut_rows
 from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, tables_html, up_html
@@ -15,8 +17,10 @@ from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
 from bowstring.faces.paper_lined import lined_sides
 from bowstring.faces.paper_pour import pour_sides, tops_table
 from bowstring.faces.paper_pour_tall import dig_sides
+from bowstring.faces.paper_sizes import PAGE_WIDE
 from bowstring.faces.paper_wall import is_wall, stakes_at, wall_front
 from bowstring.report.alone import boards_of, edges_of, grades_of, joints_of, line_ends_of, pour_of
+from bowstring.report.forming.plan import LIES
 from bowstring.report.forming.rows import is_without_sides
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_edges import EdgesPart
@@ -124,6 +128,9 @@ def _joints_stop(joints: JointsPart | None) -> list[str]:
 def _plan(answer: Answer, edges: EdgesPart, fit: Fitted) -> str:
     """The slab drawn; a pad with its corners, diagonal, joints and slope, as large as the rest of the side lets it
     be."""
+    if edges["edge"] in LIES:
+        room = sheet_room(PAGE_WIDE, fit.drawn)
+        return f'<div class="low slab drawn-{fit.drawn}">{slab_svg(answer, SHEET, id="form-plan", room=room)}</div>'
     if edges["sides"] is None:
         return f'<div class="low slab drawn-{fit.drawn}">{slab_svg(answer, id="form-plan")}</div>'
     more = next((size for size in PAD_PLANS if size <= fit.drawn + fit.left), PAD_PLANS[-1])
@@ -192,7 +199,8 @@ def _cuts(answer: Answer) -> list[str]:
 
 def _in_a_line(cuts: list[str]) -> list[str]:
     """What stands in the box of the boards, in one paragraph."""
-    return [" ".join(text if text.rstrip("*").endswith(".") else f"{text}." for text in cuts)] if cuts else []
+    told = (f"{text[:1].upper()}{text[1:]}" for text in cuts)
+    return [" ".join(text if text.rstrip("*").endswith(".") else f"{text}." for text in told)] if cuts else []
 
 
 def _boxed(box: list[str]) -> str:

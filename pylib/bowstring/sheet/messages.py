@@ -19,6 +19,7 @@ from bowstring.sheet.firsts import firsts
 from bowstring.sheet.markup import NUMBER
 from bowstring.sheet.of_line import of_line, others_told
 from bowstring.sheet.setting import Row, Setting, settings
+from bowstring.units.angles import show_dms
 from bowstring.units.plain_signs import in_plain_signs
 from bowstring.words import say
 
@@ -118,7 +119,15 @@ def _items(answer: Answer, room: int, *, stopped: bool) -> list[str]:
         held += [_held(_how(text)) for text in table.how]
         held += _stakes(answer, table, room)
     held += [_held(text) for text in _checks(answer)]
-    return held + [_held(text) for text in brief.own_cautions(answer)]
+    return held + [_held(text) for text in _cautions(answer)]
+
+
+def _cautions(answer: Answer) -> list[str]:
+    """The job's own cautions; without that of the arc over a half circle that has the same radius and chord: who has
+    the stakes alone can't ask the drawing, and the mid-ordinate that they are set by is that of one arc."""
+    own, angle = brief.own_cautions(answer), answer["arc"]["central_angle"]
+    greater = show_dms(360.0 - angle)
+    return own if angle > 180 else [text for text in own if greater not in text]
 
 
 def _held(text: str) -> str:

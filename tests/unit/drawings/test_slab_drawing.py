@@ -13,7 +13,8 @@ from hypothesis import strategies as st
 
 from bowstring import answering
 from bowstring.drawings.slab import slab_svg
-from bowstring.drawings.slab_shape import HALF_WIDE, MIDDLE, shape_of
+from bowstring.drawings.slab_pages import SHEET
+from bowstring.drawings.slab_shape import HALF_WIDE, MIDDLE, shape_of, sheet_room
 from slab_jobs import WALK
 from unit.drawings.drawing_boxes import assert_clear
 from unit.drawings.drawing_reader import Read
@@ -80,6 +81,21 @@ def test_any_slab_is_drawn_clear(chord: float, part: float, share: float, edge: 
     if half > math.pi / 2:
         job["arc"] = {"chord": f"{chord:.6f} m", "sagitta": f"{radius * (1 - math.cos(half)):.6f} m"}
     assert_clear(Read(slab_svg(answering(job), page, id="slab")))
+
+
+@pytest.mark.parametrize("name", [name for name in SHAPES if name != "nothing said"])
+@pytest.mark.parametrize("high", [70, 90, 110, 150])
+def test_on_a_sheet_it_is_as_wide_as_that_and_every_text_is_clear(name: str, high: int) -> None:
+    """688 pixels at 0.8 a unit. An arc that is flat enough to have the width takes more of it than on a phone."""
+    read = Read(slab_svg(told(name), SHEET, id="slab", room=sheet_room(688, high)))
+    assert_clear(read)
+    left, _top, right, _bottom = read.box
+    assert right - left == pytest.approx(860)
+    stakes = {mark: at for mark, (at, *_) in read.stakes().items()}
+    if name == "walk":
+        assert "outer edge" not in read.all_text() and abs(stakes["B"][0] - stakes["A"][0]) > (
+            450 if high > 90 else 250
+        )
 
 
 def test_a_stands_where_every_other_drawing_has_it_and_the_slab_lies_toward_the_center() -> None:

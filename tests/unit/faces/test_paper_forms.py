@@ -234,7 +234,7 @@ def test_the_forms_sheet_tells_the_dig_the_diagonals_the_rod_and_the_boards_in_f
     assert answer["edges"] and answer["boards"]
     each = {bay["forth_shown"] for bay in answer["edges"]["bays"]}
     assert len(each) > 1 and all(shown in front for shown in each)
-    assert re.search(r"splices, \d+ of 2' 0\"\s*: from \d+ ft", front) and re.search(r"Outer edge: [\d, ]+ ft", front)
+    assert re.search(r"Splices, \d+ of 2' 0\"\s*: from \d+ ft", front) and re.search(r"Outer edge: [\d, ]+ ft", front)
 
 
 def test_without_a_base_or_an_instrument_nothing_of_them_stands_there() -> None:

@@ -12,7 +12,8 @@ from bowstring.forming.strip import strip
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.words import speak
-from helping import SAID
+from form_jobs import CROSSED
+from helping import SAID, answer_to
 
 FOOT, INCH = 0.3048, 0.0254
 WALK: dict[str, Any] = {
@@ -216,7 +217,16 @@ def test_the_line_on_the_other_edge_and_in_the_middle() -> None:
 def test_where_stakes_leave_no_room_the_rule_that_gave_way_is_said() -> None:
     _, part = told(levels=5)
     assert part["gave_way"][0].startswith("No order")
-    assert len(part["gave_way"]) == 2 and "layout stake: 6" in part["gave_way"][1]
+    assert len(part["gave_way"]) == 2
+    assert part["gave_way"][1].startswith("6 splices land within 1' 0\" of a layout stake: 13' 11-7/8\", outer board (")
+    assert part["gave_way"][1].count("board (") == 6
+
+
+def test_the_one_splice_near_a_stake_is_told_with_its_place() -> None:
+    """By hand: R3 is ten sixteenths of 37' 2-13/16" along the inner edge, 23' 3-1/4"; the splice at 24' 0-3/8" is
+    9-1/8 in past it."""
+    _head, text = answer_to(CROSSED)["boards"]["gave_way"]
+    assert text == 'One splice lands within 1\' 0" of a layout stake: 24\' 0-3/8", inner board (9-1/8" from R3).'
 
 
 def test_without_an_overrun_the_ends_are_told_as_loose() -> None:

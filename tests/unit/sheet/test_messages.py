@@ -214,3 +214,12 @@ def test_messages_of_a_lines_arc_say_where_it_turns_and_where_the_concrete_is() 
     turn = FIVE["line"][3]["turn"].upper()
     assert f"turns {turn}." in whole
     assert "Walking A to B, the concrete is on your RIGHT" in re.sub(r"[0-9]+/[0-9]+ .{1,10} [0-9A-Z]{4}: ", "", whole)
+
+
+def test_no_text_is_about_the_greater_arc_but_where_the_job_is_that() -> None:
+    """Radius and chord have two arcs: 51 deg and 308. Who gets the stakes alone can't ask the drawing."""
+    texts = told(form_jobs.CROSSED)
+    assert not any("308 deg" in text or "Two arcs" in text for text in texts)
+    assert any("308°" in text for text in answer_to(form_jobs.CROSSED)["cautions"])
+    greater = {**paper_jobs.JOBS["halving"], "arc": {"radius": "10 ft", "chord": "16 ft", "greater": True}}
+    assert any("Two arcs fit" in text for text in told(greater))

@@ -10,7 +10,7 @@ MESSAGES = {
     "page.hand_qr": "QR code",
     "page.hand_messages": "Text for messages",
     "page.hand_files": "Files",
-    "page.link_help": "The whole job is in the link: nothing is stored anywhere else.",
+    "page.link_help": "The job's numbers are in the link, stored nowhere else. Ticks and readings stay on this phone.",
     "page.link_label": "Link",
     "page.link_copy": "Copy the link",
     "page.link_share": "Share",

@@ -6,7 +6,7 @@ MESSAGES = {
     "hand_over.qr_low": "A long job makes a fine code. Hold both phones still, out of the glare.",
     "hand_over.qr_long": "This job is too long for a code that a phone can read. Send the link or a file instead.",
     "hand_over.qr_no_address": "This copy doesn't know the page's address, so the code holds the job alone.",
-    "hand_over.messages_how": "Send these as texts, in order. The numbers stand in them; nobody needs the page.",
+    "hand_over.messages_how": "Send these as texts, in order: the stakes alone. Width, tops, concrete: send the link.",
     "hand_over.copy": "Copy",
     "hand_over.copy_one": "Copy text {number}",
     "hand_over.stopped": "This job is stopped: no file to set out by is made before that is settled.",

@@ -8,7 +8,7 @@ MESSAGES = {
     "hand_over.qr_low": "Un trabajo largo da un código muy apretado. No mueva los teléfonos, y evite el reflejo.",
     "hand_over.qr_long": "Este trabajo es muy largo para un código. Mejor mande el enlace o un archivo.",
     "hand_over.qr_no_address": "Esta copia no conoce la dirección de la página; el código trae solo el trabajo.",
-    "hand_over.messages_how": "Mande estos mensajes en orden. Traen todos los números; nadie necesita la página.",
+    "hand_over.messages_how": "Mande estos mensajes en orden: solo ~estacas~. Ancho, cantos, ~concreto~: el enlace.",
     "hand_over.copy": "Copiar",
     "hand_over.copy_one": "Copiar el mensaje {number}",
     "hand_over.stopped": "Este trabajo está detenido: no hay archivo para trazar hasta que eso quede resuelto.",
