@@ -96,7 +96,7 @@ FOLLOWS = [
     ({"width": ""}, ""),
     ({"arc-chord": ""}, ""),
     ({"arc-sagitta": "9'"}, ""),  # it differs: no number of the slab before that is settled
-    ({"slab-end_width": "4'"}, "5' 0\" at A, 4' 0\" at B An edge that tapers is no true arc."),
+    ({"slab-end_width": "4'"}, "5' 0\" at A, 4' 0\" at B The tapered edge isn't a true arc."),
 ]
 
 
