@@ -99,8 +99,8 @@ MESSAGES = {
     ),
     "kinked.straight": "Prolongue la línea desde {mark}, {along} más allá de {start}: {end}.",
     "kinked.check": "Revise: de {mark} a {end} debe dar {check}.",
-    "kinked.short_back": "¿Falta {end}? Ponga {mark} en la recta {piece}, {back} atrás de {start}.",
-    "kinked.short_whole": "¿Falta {end}? Ponga {mark} donde empieza la recta {piece}, {back} atrás de {start}.",
+    "kinked.short_back": "¿Falta {end}? {mark}: {back} atrás en la recta {piece}.",
+    "kinked.short_whole": "¿Falta {end}? Ponga {mark} donde empieza la recta {piece}, {back} atrás.",
     "kinked.short_begins": "¿Falta {end}? Busque {mark}, donde empieza el ~arco~ {piece}.",
     "kinked.short_on": "{along} más allá de {start}. De espaldas a {mark}, ~a escuadra~ {off} a la {hand}: {end}.",
     "kinked.short_behind": (
