@@ -12,7 +12,7 @@ MESSAGES = {
     "page.hand_qr": "Código QR",
     "page.hand_messages": "Texto para mensajes",
     "page.hand_files": "Archivos",
-    "page.link_help": "Los números van en el enlace, en ningún otro lado. Lo marcado y leído se queda en este teléfono.",
+    "page.link_help": "Los números van en el enlace, en ningún otro lado. Lo marcado y leído queda en este teléfono.",
     "page.link_label": "Enlace",
     "page.link_copy": "Copiar el enlace",
     "page.link_share": "Compartir",
