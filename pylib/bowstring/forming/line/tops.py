@@ -9,7 +9,7 @@ miters, and the corners are as high as the middle's own: no form has a step.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import accumulate
 
@@ -53,7 +53,7 @@ class LineGrade:
     ) -> LineGrade:
         """Return the grade whose left edge meets two tops, metres, at its ends: the running slope follows."""
         flat = cls(slab, start, 0.0, cross, crown, on_line)
-        return replace(flat, running=(end - start) / sum(flat.paces))
+        return cls(slab, start, (end - start) / sum(flat.paces), cross, crown, on_line)
 
     @cached_property
     def paces(self) -> tuple[float, ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
 from bowstring.forming.band import CENTER, INNER, OUTER
@@ -98,7 +98,7 @@ def _hold(grade: Grade, limit: float) -> float | None:
         if held < 0:
             return None
         running = -held if grade.running < 0 else held
-        tried = replace(grade, running=running)
+        tried = Grade(grade.band, grade.start, running, grade.cross, grade.crown, grade.along)
         if not any(is_over(tried.steepest(across), limit) for across in (OUTER, INNER)):
             return held
     return None

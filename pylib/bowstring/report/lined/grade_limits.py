@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bowstring.forming.line.pieces import Hand
 from bowstring.forming.line.tops import LineGrade
@@ -70,7 +70,7 @@ def _hold(grade: LineGrade, limit: float) -> float | None:
     """Return the most that it may run, rounded down to 0.01 %, and proved on the edge that runs steepest."""
     slope = round(down(grade.most_running(limit)), 4)
     for held in (slope, round(slope - 1e-4, 4)):
-        tried = replace(grade, running=held)
+        tried = LineGrade(grade.slab, grade.start, held, grade.cross, grade.crown, grade.on_line)
         if held >= 0 and not is_over(tried.slope(*tried.steepest), limit):
             return held
     return None
