@@ -205,7 +205,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     async "line-at"({ at: piece }) {
       const result = await asked("line_at", { fields: typed(), at: Number(piece) });
       if (result.error) return wrong(result.error);
-      job.fill(result.fields, job.id);
+      job.restaked(result.fields);
       touched();
       place.go({ face: "stakes", card: null });
     },

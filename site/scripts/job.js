@@ -51,9 +51,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     base = fields;
     const done = keep.write(id, base);
     kept = keep.has(id);
-    at("kept").textContent = done
-      ? `${words.kept.kept} ${nameOf(fields, words.desk)}`
-      : words.kept[keep.works ? "full" : "none"];
+    at("kept").textContent = done ? `${words.kept.kept} ${nameOf(fields, words.desk)}` : words.kept[keep.works ? "full" : "none"];
     at("kept").classList.toggle("alarm", !done);
     at("full").hidden = done || !keep.works;
     tellSent(fields);
@@ -85,7 +83,9 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
   // What came from elsewhere and is opened once more: with what was done and read since.
   function withSince(fields, wanted) {
     const before = fields.received ? keep.read(wanted) : null;
-    return before && sameWork(fields, before) ? { ...fields, ...before } : fields;
+    if (before && sameWork(fields, before)) return { ...fields, ...before };
+    // What has this mark is as it was sent, but for which arc of its line is staked: whatever else changes makes a copy.
+    return before?.received && before.received === fields.received ? before : fields;
   }
 
   function fresh() {
@@ -206,6 +206,12 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     write,
     fill,
     fresh,
+    // Another arc of the line is staked from now on: no number of it changed, so what came by a link is no copy for it.
+    restaked(fields) {
+      const asSent = base.received && sameWork(base, typed()) && (!kept || sameFields(keep.read(id) ?? {}, base));
+      fill(fields, id);
+      if (asSent) store(typed());
+    },
     // Something was typed or done.
     touched() {
       example = false;

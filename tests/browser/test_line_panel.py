@@ -155,3 +155,29 @@ def test_who_starts_with_a_straight_finds_it_before_any_number(open_page: Callab
     page.locator("[id=station]").fill("10+00")
     page.locator("#panel-pieces .thumb button").click()
     expect(page.locator("#ask-pieces-said")).to_contain_text(say("numbers.pieces_from", station="10+00"))
+
+
+def test_what_is_wrong_in_an_arcs_row_moves_no_box_and_fits_the_screen(page: Page) -> None:
+    """A wrong angle slid its box under Left and Right, and said why in a column one word wide."""
+    boxes = [page.locator(f"[id=after-0-{name}]") for name in ("radius", "central_angle")]
+    before = [box.bounding_box() for box in boxes]
+    boxes[1].fill("12' chord")
+    wrong = page.locator("[id=after-0-central_angle-wrong]")
+    expect(wrong).to_have_text(say("pieces.chord_here", place=say("form.piece_chord")))
+    for box, was in zip(boxes, before, strict=True):
+        here = box.bounding_box()
+        assert here and was and abs(here["y"] - was["y"]) < 2 and abs(here["x"] - was["x"]) < 2, (here, was)
+    told_box = wrong.bounding_box()
+    assert told_box and told_box["width"] > 250 and page.evaluate(WIDE) == []
+    boxes[1].fill("40")
+    expect(wrong).to_be_hidden()
+
+
+def test_an_arc_without_a_hand_says_so_within_the_screen(page: Page) -> None:
+    page.locator("#panel-pieces > .scroll > .pick [data-put=arc]").click()
+    page.locator("[id=after-2-radius]").fill("12 ft")
+    page.locator("[id=after-2-central_angle]").fill("90")
+    page.locator("[id=after-2-central_angle]").blur()
+    wrong = page.locator("[id=after-2-turn-wrong]")
+    expect(wrong).to_be_visible()
+    assert page.evaluate(WIDE) == []

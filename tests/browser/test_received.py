@@ -9,6 +9,7 @@ from playwright.sync_api import Page, expect
 
 from bowstring import write_link
 from bowstring.words import say
+from lined_jobs import FIVE
 from page_acting import look_at, open_desk, type_in, wait_for
 
 JOB = {"bowstring": 1, "title": "Lodge drive", "arc": {"chord": "44 ft", "sagitta": "6 ft"}, "side": "left",
@@ -123,3 +124,28 @@ def test_the_link_opened_again_has_what_was_done_since(sent: Page) -> None:
         wait_for(sent, "computed")
     assert sorted(kept.get("done", "") for kept in sent.evaluate(KEPT)) == ["", "1"]
     assert len(sent.evaluate(KEPT)) == 2
+
+
+def test_another_arc_of_a_sent_line_is_staked_without_a_copy(open_page: Callable[..., Page], site_url: str) -> None:
+    """No number changed: what came by the link is what is staked, and opened once more it goes on there."""
+    link = write_link({**FIVE, "title": "Creek", "at": 2})  # type: ignore[typeddict-item]
+    page = open_page(360, 740, f"#{link}")
+    page.wait_for_selector(f"{SIGN}[data-face=stakes] #card-head")
+    for at in (4, 2, 4):
+        page.locator(f"#stakes [data-do=line-at][data-at='{at}']").first.click()
+        expect(page.locator("#stakes .of-line").first).to_contain_text(f"Piece {at} of 5")
+        wait_for(page, "computed")
+        expect(page.locator("#sent-said")).to_have_text(say("page.sent"))
+        (kept,) = page.evaluate(KEPT)
+        assert kept["received"].startswith("Creek ") and "parent" not in kept
+    tap_done(page)
+    page.goto("about:blank")
+    page.goto(f"{site_url}#{link}")
+    page.wait_for_selector(f"{SIGN}[data-face=stakes] #card-head")
+    (kept,) = page.evaluate(KEPT)
+    assert kept["received"].startswith("Creek ") and kept["done"] == "1"
+    page.locator("[data-tab=stakes]").click()
+    page.locator("[data-tab=numbers]").click()
+    type_in(page, "arc-radius", "53 ft")
+    wait_for(page, "computed")
+    assert len(page.evaluate(KEPT)) == 2  # a number that changes goes on as a copy, as ever

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from math import isclose
 from typing import TYPE_CHECKING
@@ -12,7 +13,7 @@ from bowstring.faces.numbers import numbers
 from bowstring.faces.question_lines import is_edge_open, turn_of
 from bowstring.faces.questions import panel_of
 from bowstring.job.letters import of_place
-from bowstring.job.terms import OTHER, is_lined
+from bowstring.job.terms import OTHER, PIECES, is_lined
 from bowstring.page.beside import done_of, marks_of
 from bowstring.page.called import called
 from bowstring.page.fields import Field, all_fields, field_of, is_other_mark, job_of_fields
@@ -39,6 +40,8 @@ if TYPE_CHECKING:  # an answer is needed only by what is asked later
 _SOUND = {"chord": "2 m", "sagitta": "0.5 m"}
 """An arc that stands in while the other fields are read: those of the arc are read one by one."""
 
+
+_CHORD = re.compile("chord|cuerda", re.IGNORECASE)
 
 ALWAYS = ("unit", "start")
 """Fields that hold something in an empty form too, and can't be wrong by themselves."""
@@ -318,7 +321,14 @@ def _echo(field: Field, text: str, tape: Tape, seen: Tape) -> str:
     return say("shown.echo", own=own, shown=shown)
 
 
+def _is_chord(name: str, fields: Mapping[str, str]) -> bool:
+    """Tell whether a chord stands in the box of another piece's angle: it has a place of its own in that row."""
+    return name.partition("-")[0] in PIECES and name.endswith("-central_angle") and bool(_CHORD.search(fields[name]))
+
+
 def _error(name: str, refusal: BadJob, fields: Mapping[str, str]) -> ErrorRow:
     text = say("page.error_text", wrong=refusal.wrong, remedy=refusal.remedy)
+    if _is_chord(name, fields):
+        text = say("pieces.chord_here", place=say("form.piece_chord"))
     line = say("page.error", label=label_of(name, fields), text=text)
     return {"id": name, "field": refusal.field, "text": text, "line": line}

@@ -16,6 +16,7 @@ from bowstring.faces.questions import ASKS, LATE
 from bowstring.job.form import ArcForm, JobForm
 from bowstring.page.calls import handle
 from bowstring.page.fields import field_of, fields_of_job, job_of_fields
+from bowstring.page.measuring import shown_numbers
 from bowstring.page.pieces import staked_at
 from bowstring.page.unit import unit_note
 from bowstring.sheet.of_line import title_of
@@ -248,3 +249,15 @@ def test_an_arc_of_a_line_without_its_hand_is_a_question_and_no_stop() -> None:
     face = numbers(typed)
     assert face["lines"]["hand"]["state"] == OPEN and face["ask"] == "hand"
     assert face["state"]["text"] == say("numbers.state_open", count=1)
+
+
+@pytest.mark.parametrize("typed", ["12' chord", "chord 12 ft", "cuerda 12 ft"])
+def test_a_chord_in_another_arcs_angle_is_shown_its_own_box(typed: str) -> None:
+    fields = {"arc-radius": "30 ft", "arc-chord": "20 ft", "turn": "left", "start": "one-end",
+              "after-0-radius": "25 ft", "after-0-central_angle": typed, "after-0-turn": "right"}  # fmt: skip
+    errors: Any = shown_numbers({"fields": fields, "focus": "", "short": False, "drawn": False})["errors"]  # type: ignore[typeddict-item]
+    told = {error["id"]: error["text"] for error in errors}
+    assert told["after-0-central_angle"] == say("pieces.chord_here", place=say("form.piece_chord"))
+    errors = shown_numbers({"fields": {**fields, "after-0-central_angle": "12x"}, "focus": "", "short": False,
+                            "drawn": False})["errors"]  # type: ignore[typeddict-item]  # fmt: skip
+    assert "chord" not in errors[0]["text"]

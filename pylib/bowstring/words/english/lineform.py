@@ -60,4 +60,5 @@ MESSAGES = {
     "pieces.put_straight": "+ straight here",
     "pieces.put_arc": "+ arc here",
     "pieces.out": "Take this piece out",
+    "pieces.chord_here": "That's a chord. Tap the word arc in this row: it goes under {place}.",
 }

@@ -62,4 +62,5 @@ MESSAGES = {
     "pieces.put_straight": "+ recta aquí",
     "pieces.put_arc": "+ ~arco~ aquí",
     "pieces.out": "Quitar este tramo",
+    "pieces.chord_here": "Esa es una ~cuerda del arco~. Toque la palabra ~arco~ de esta fila: va en {place}.",
 }
