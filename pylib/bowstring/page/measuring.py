@@ -116,11 +116,11 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         }
     done, building = _done(answered, asked, last), bool(marks_of(asked["fields"]))
     later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
-    from bowstring.page.facing import standing_of
+    from bowstring.page.facing import forms_of, standing_of
 
     state = later["state"]
     if isinstance(state, dict) and state["sign"] == "computed":
-        later["state"] = standing_of(answered, fields) or state
+        later["state"] = standing_of(answered, fields) or forms_of(answered, fields) or state
     if not answered["stops"]:
         later |= _old_numbers(answered, asked, last)
     if asked.get("panel") == "way":
