@@ -53,3 +53,18 @@ def test_an_emptied_row_lets_go_of_what_was_read(open_page: Callable[..., Page])
     expect(echo).to_be_empty()
     page.locator("#got-0-stake").fill("Q2")  # another stake: nothing of Q1 comes back with it
     expect(page.locator("#got-0-sagitta-wrong")).to_contain_text(say("got.neither.wrong", stake="Q2"))
+
+
+def test_the_side_of_an_offset_is_asked_in_one_place_that_stays(open_page: Callable[..., Page]) -> None:
+    page = started(open_page, dict(JOB))
+    reveal(page, "offset")
+    expect(page.locator("#toward")).to_be_hidden()
+    page.locator("#offset").fill("1-1/2 in")
+    button = page.locator("#offset-echo [data-do=fill]").first
+    expect(button).to_be_visible()
+    place = button.bounding_box()
+    expect(page.locator("#toward")).to_be_visible()  # it says what it waits for, under that
+    assert button.bounding_box() == place
+    button.click()
+    expect(page.locator("#toward [value=centre]")).to_be_checked()
+    expect(page.locator("#toward")).to_be_visible()

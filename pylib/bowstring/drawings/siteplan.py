@@ -21,6 +21,7 @@ from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.svg import Command, Point
 from bowstring.drawings.turn import turn_of
 from bowstring.methods.plain import CENTRE
+from bowstring.report.alone import edges_of
 from bowstring.report.forms.advice import BlockRow
 from bowstring.report.forms.answer import Answer
 from bowstring.report.own import own_row
@@ -110,7 +111,7 @@ def _site(answer: Answer) -> Site:
 def _offs(answer: Answer) -> list[float]:
     """How far off the stakes' arc the slab's edges are, metres outward; none where there is none yet, and none of an
     edge whose width changes but at its wider end."""
-    edges = answer["edges"]
+    edges = edges_of(answer)
     if edges is None:
         return []
     out, inside = (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from html import escape
@@ -43,6 +44,9 @@ DIG_CARD = "form_dig"
 POUR_CARD = "form_pour"
 """The last one, before the truck comes."""
 
+_NUMBERS = re.compile(r"[0-9][0-9 '\"/.,-]*")
+"""The numbers of a note: two notes that differ in nothing else tell of one thing."""
+
 BESIDE = ("locate", "checks", "board")
 """Cards that are no step of the answer: there is nothing to have got else."""
 
@@ -82,13 +86,13 @@ def stakes_html(
         _bare(answer, bare),
         f'<aside class="in-dig" role="note"><b>{marked(unread)}</b></aside>' if unread else "",
         _numbers(one, was.card),
-        _right(one),
+        _right(one, was.card),
         _notes(
             [
                 *([was.edge] if was.edge else []),
                 *_was_said(one, was.card),
                 *_on_line(answer, one),
-                *one["notes"],
+                *_notes_were(one, was.card),
                 *_unread(answer, one),
             ]
         ),
@@ -142,11 +146,8 @@ def _was_said(card: CardRow, old: CardRow | None) -> list[str]:
     gone = [one for one in old["numbers"] if one["label"] not in labels]
     if gone:
         return [say("stood.was_number", label=one["label"], shown=one["shown"]) for one in gone]
-    if any(_old_number(one, old) for one in card["numbers"]):
+    if any(_old_number(one, old) for one in card["numbers"]) or _old_right(card, old):
         return []
-    right, before = (one["right"]["shown"] if one["right"] else None for one in (card, old))
-    if before and before != right:
-        return [say("stood.was", shown=before)]
     return [say("stood.was_text", text=old["text"])] if old["text"] != card["text"] else []
 
 
@@ -154,6 +155,31 @@ def _old_number(number: CardNumber, old: CardRow | None) -> str:
     """A number as it was, empty where it wasn't another one."""
     before = next((one["shown"] for one in old["numbers"] if one["label"] == number["label"]), "") if old else ""
     return before if before != number["shown"] else ""
+
+
+def _old_right(card: CardRow, old: CardRow | None) -> str:
+    """What had to be read, empty where it wasn't another number."""
+    now, before = (one["right"]["shown"] if one and one["right"] else None for one in (card, old))
+    return before if before and before != now else ""
+
+
+def _notes_were(card: CardRow, old: CardRow | None) -> list[str]:
+    """A card's notes; with each that has other numbers than it had what it was."""
+    before = old["notes"] if old else []
+    if len(before) != len(card["notes"]):
+        return card["notes"]
+    return [_note_was(now, was) for now, was in zip(card["notes"], before, strict=True)]
+
+
+def _note_was(now: str, was: str) -> str:
+    """A note, with what its numbers were from the first on that was another one."""
+    if now == was or _NUMBERS.sub("", now) != _NUMBERS.sub("", was):
+        return now
+    words, before = now.split(" "), was.split(" ")
+    first = next((at for at, pair in enumerate(zip(words, before, strict=False)) if pair[0] != pair[1]), 0)
+    while first and before[first - 1].endswith("'"):  # feet, whose inches are others
+        first -= 1
+    return f"{now} ({say('stood.was', shown=' '.join(before[first:]).rstrip('.'))})"
 
 
 def _numbers(card: CardRow, old: CardRow | None) -> str:
@@ -178,15 +204,16 @@ def size_of(text: str) -> str:
     return next((name for most, name in WIDTHS if wide <= most), SIZES_DOWN[-1])
 
 
-def _right(card: CardRow) -> str:
-    right = card["right"]
+def _right(card: CardRow, old: CardRow | None) -> str:
+    right, before = card["right"], _old_right(card, old)
     if right is None:
         return ""
+    was = f'<em class="was">{marked(say("stood.was", shown=before))}</em>' if before else ""
     shown = f"<b>{escape(right['shown'])}</b>" if right["shown"] else ""
     more = f"<em>{marked(right['more'])}</em>" if right["more"] else ""
     wide = " wide" if right["shown"] and "," in right["shown"] else ""
     text = f'<span><i class="sign" aria-hidden="true">✓</i> {marked(right["text"])}</span>'
-    return f'<p class="right{wide}">{text}{shown}{more}</p>'
+    return f'<p class="right{wide}">{text}{shown}{was}{more}</p>'
 
 
 def _unread(answer: Answer, card: CardRow) -> list[str]:

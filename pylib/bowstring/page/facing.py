@@ -11,6 +11,7 @@ from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.faces.slab_lines import is_side_open, side_asked
 from bowstring.page.answering import LastAnswer, label_at
+from bowstring.page.beside import marks_of
 from bowstring.page.called import called
 from bowstring.page.fields import field_of
 from bowstring.page.labels import label_of
@@ -65,7 +66,7 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     badges = {"checks": str(outs or "")}
     state = _state(answered, outs, asked["fields"], old)
     told = {"sign": "computed", "html": "", "state": state, "badges": badges}
-    if old and not answered["stops"]:
+    if not answered["stops"] and (old or forms_of(answered, asked["fields"])):
         made.pop("state", None)  # what is still asked of the slab comes after it
     return {**told, **_of_job(asked["fields"]), **made}
 
@@ -151,7 +152,19 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
         return {"sign": "ask", "text": say("numbers.state_in_dig"), "panel": SETS_CLEAR}
     if is_side_open(typed):
         return {"sign": "ask", "text": side_asked(typed), "panel": "slab"}
-    return standing_of(answered, fields) or {"sign": "computed", "text": say("page.state_ready")}
+    ready = {"sign": "computed", "text": say("page.state_ready")}
+    return standing_of(answered, fields) or forms_of(answered, fields) or ready
+
+
+def forms_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:
+    """Return what the bar says where forms' cards are done by other numbers than they have now."""
+    done = marks_of(fields)
+    if answered["stops"] or not done:
+        return None
+    from bowstring.faces.passes import changed
+
+    return {"sign": "ask", "text": say("stood.state_forms")} if any(
+        changed(card, done) for card in answered["form_cards"]) else None  # fmt: skip
 
 
 def _out_state(outs: int) -> dict[str, str]:

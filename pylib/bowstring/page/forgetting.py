@@ -40,7 +40,8 @@ def forgets(fields: Mapping[str, str], refusal: BadJob) -> tuple[str, dict[str, 
 
     As much of the rest is asked again as is refused for another row: each goes by itself.
     """
-    left, blanks, names = dict(fields), {}, []
+    blanks: dict[str, str] = {}
+    left, names = dict(fields), []
     wrong: BadJob | None = refusal
     while wrong is not None and (found := _ROW.match(wrong.field)):
         rows = told_rows(left, "got")

@@ -332,3 +332,9 @@ def test_the_work_and_three_feet_past_its_outer_edge_are_on_the_ground_that_is_t
                 for path in paths for x, y in path]  # fmt: skip
     if row["off"] is not None and abs(outer - staked["radius"]) > 1e-6:
         assert sum(one < 0.01 for one in drawn_at) > 50
+
+
+def test_along_a_line_of_pieces_the_ground_is_drawn_as_well() -> None:
+    line = [{"straight": "20 ft"}, {"arc": {"radius": "31 ft", "central_angle": "70"}, "turn": "left"}]
+    job = {"line": line, "at": 2, "width": "6 ft", "edge": "left", "drawn_to": "face", "slab": {"thickness": "4 in"}}
+    assert map_of(ElementTree.fromstring(site_plan_svg(answer(job, whole=False), id="plan")))["turn"] in ("1", "-1")  # type: ignore[arg-type]

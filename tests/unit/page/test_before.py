@@ -70,8 +70,49 @@ def test_a_hub_on_the_other_side_says_on_which_it_was() -> None:
     fields, number = built(worked({**SLAB, "slab-overdig": "1 ft"}, M), "hubs")
     (label,) = re.findall(r"<dt><i>1</i><span>(.*?)</span></dt>", card(fields, number)["html"])
     later = card({**fields, "edge": "inside"}, number)["html"]
-    assert 'class="was"' not in later and unescape(label) in text_of(later.split('class="notes"')[1])
+    assert 'class="was"' not in later.split('class="right')[0] and unescape(label) in text_of(
+        later.split('class="notes"')[1]
+    )
     assert f"Was2'0\":{unescape(label)}".replace(" ", "") in text_of(later).replace(" ", "")
+
+
+WIDER = {"width": "6 ft"}
+
+
+def test_hubs_stand_where_they_stood_while_only_the_other_edge_moves() -> None:
+    """Off their stakes by a number that the width has no part in: nobody drives them again."""
+    fields, number = built(worked({**SLAB, "slab-overdig": "1 ft"}, M), "hubs")
+    later = card({**fields, **WIDER}, number)
+    assert 'class="changed"' not in later["html"] and later["marks"][str(number)] in fields["done"]
+
+
+@pytest.mark.parametrize("what", ["line", "boards"])
+def test_what_is_to_be_read_and_what_a_note_tells_stand_beside_what_they_were(what: str) -> None:
+    """The diagonal, and where boards meet."""
+    fields, number = built(worked(SLAB, M), what)
+    before, later = (text_of(card({**fields, **more}, number)["html"]) for more in ({}, WIDER))
+    assert "was" not in before.split() and "numbers changed" in later
+    html = card({**fields, **WIDER}, number)["html"]
+    if what == "line":
+        (read,) = re.findall(r'<em class="was">(.*?)</em>', html)
+        assert text_of(read).removeprefix("was ") in before
+    else:
+        were = re.findall(r"\(was ([^()]*)\)", text_of(html.split('class="notes"')[1]))
+        assert were and all(one.strip() in before and one[0].isdigit() for one in were)
+
+
+@pytest.mark.parametrize("face", ["stakes", "build", "numbers"])
+def test_the_bar_says_that_forms_were_worked_by_other_numbers(face: str) -> None:
+    fields, _number = built(worked(SLAB, M), "dig")
+    call = "numbers_later" if face == "numbers" else "face"
+
+    def state(more: dict[str, str]) -> dict[str, str]:
+        asked = {"fields": {**fields, **more}, "face": face, "card": None, "panel": "", "address": "", "focus": ""}
+        told: dict[str, Any] = json.loads(Calls().handle(call, json.dumps({**asked, "short": False, "drawn": False})))
+        return dict(told["state"])
+
+    assert state({})["text"] != say("stood.state_forms")
+    assert state(WIDER) == {"sign": "ask", "text": say("stood.state_forms")}
 
 
 def test_as_many_links_are_kept_as_a_field_holds_the_last_one_among_them() -> None:

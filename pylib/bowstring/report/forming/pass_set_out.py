@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from bowstring.report.forming.apron import inner_told, stretch_told
 from bowstring.report.forming.edge_lines import overdig_of
@@ -27,7 +27,7 @@ def hubs_card(plan: Plan, marks: Marks) -> CardRow:
     if hubs.blocked:
         notes.append(say("forming.note.hub_on", stake=hubs.at, what=hubs.blocked))
     numbers = [(say(f"forming.label.hub_{hubs.side}"), tape.show(hubs.off))]
-    values = [*_line(plan, marks), hubs.side, hubs.off]
+    values = [*_stakes(plan, marks), hubs.side, hubs.off]  # no edge: hubs stand where they stood while only that moves
     return pass_card("hubs", say("forming.hubs"), values, numbers, right, notes, [("stake", f"hub_{hubs.side}", 1)])
 
 
@@ -140,8 +140,12 @@ def _line_notes(plan: Plan, marks: Marks) -> Iterator[str]:
 
 def _line(plan: Plan, marks: Marks) -> list[Value]:
     """Return where both edges and the stakes are, as numbers: what is set out from them hangs on it."""
-    line, edges = plan.line, (marks.outer, marks.inner)
+    offs = [off for edge in (marks.outer, marks.inner) for off in (edge.first, edge.last)]
+    return _stakes(plan, marks, offs)
+
+
+def _stakes(plan: Plan, marks: Marks, offs: Sequence[float] = ()) -> list[Value]:
+    """Return where the stakes are, with what else is told of their line."""
+    line = plan.line
     places = [value for name, share in marks.shares for value in (name, share)]
-    return [line.radius, line.half_angle, marks.stakes.first,
-            *(off for edge in edges for off in (edge.first, edge.last)), *places,
-            *sorted(plan.layout.job.got)]  # fmt: skip
+    return [line.radius, line.half_angle, marks.stakes.first, *offs, *places, *sorted(plan.layout.job.got)]

@@ -10,6 +10,7 @@ MESSAGES = {
     "stood.state_more": "Old numbers: {names} and {count} more",
     "stood.arc": "arc {number}",
     "stood.of_arc": "Arc {number}. {told}",
+    "stood.state_forms": "Forms: numbers changed",
     "stood.was": "was {shown}",
     "stood.was_number": "Was {shown}: {label}.",
     "stood.was_text": "Done by the old numbers: {text}",

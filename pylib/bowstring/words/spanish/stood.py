@@ -10,6 +10,7 @@ MESSAGES = {
     "stood.state_more": "Números de antes: {names} y {count} más",
     "stood.arc": "~arco~ {number}",
     "stood.of_arc": "~Arco~ {number}. {told}",
+    "stood.state_forms": "~Formas~: otros números",
     "stood.was": "antes {shown}",
     "stood.was_number": "Antes {shown}: {label}.",
     "stood.was_text": "Se hizo con los números anteriores: {text}",
