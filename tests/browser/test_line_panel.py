@@ -159,17 +159,21 @@ def test_who_starts_with_a_straight_finds_it_before_any_number(open_page: Callab
 
 def test_what_is_wrong_in_an_arcs_row_moves_no_box_and_fits_the_screen(page: Page) -> None:
     """A wrong angle slid its box under Left and Right, and said why in a column one word wide."""
-    boxes = [page.locator(f"[id=after-0-{name}]") for name in ("radius", "central_angle")]
-    before = [box.bounding_box() for box in boxes]
-    boxes[1].fill("12' chord")
+    places = [f"[id=after-0-{name}]" for name in ("radius", "central_angle", "turn")]
+
+    def lie() -> list[tuple[int, int]]:
+        """Where the three boxes begin, each beside the first."""
+        found = [page.locator(place).bounding_box() for place in places]
+        return [(round(box["x"]), round(box["y"] - found[0]["y"])) for box in found if box and found[0]]
+
+    before = lie()
+    page.locator(places[1]).fill("12' chord")
     wrong = page.locator("[id=after-0-central_angle-wrong]")
     expect(wrong).to_have_text(say("pieces.chord_here", place=say("form.piece_chord")))
-    for box, was in zip(boxes, before, strict=True):
-        here = box.bounding_box()
-        assert here and was and abs(here["y"] - was["y"]) < 2 and abs(here["x"] - was["x"]) < 2, (here, was)
+    assert lie() == before
     told_box = wrong.bounding_box()
     assert told_box and told_box["width"] > 250 and page.evaluate(WIDE) == []
-    boxes[1].fill("40")
+    page.locator(places[1]).fill("40")
     expect(wrong).to_be_hidden()
 
 
