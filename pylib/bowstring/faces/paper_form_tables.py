@@ -93,14 +93,6 @@ def tables_html(column: Sequence[Column]) -> str:
     return f"<div>{''.join(_table(title, head, rows) for title, head, rows in column if rows)}</div>"
 
 
-def up_html(column: Column, up: int) -> str:
-    """Return a table whole, in so many parts beside each other under one title."""
-    title, head, rows = column
-    each = -(-len(rows) // up)
-    parts = "".join(_table("", head, rows[start : start + each]) for start in range(0, len(rows), each))
-    return f'<div><h3>{marked(title)}</h3><div class="form-tables of-{up}">{parts}</div></div>' if rows else ""
-
-
 def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
     heads = "".join(f'<th scope="col">{escape(text)}</th>' for text in head)
     body = "".join(
@@ -109,4 +101,4 @@ def _table(title: str, head: Cells, rows: Sequence[Cells]) -> str:
         for first, *cells in rows
     )
     table = f"<table><thead><tr>{heads}<td></td></tr></thead><tbody>{body}</tbody></table>"
-    return f"<h3>{marked(title)}</h3>{table}" if title else table
+    return f"<h3>{marked(title)}</h3>{table}"

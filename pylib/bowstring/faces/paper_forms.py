@@ -10,7 +10,7 @@ from bowstring.drawings.slab_pages import SHEET
 from bowstring.drawings.slab_shape import sheet_room
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_cuts import cut_rows
-from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, tables_html, up_html
+from bowstring.faces.paper_form_tables import Column, columns_of, lines_html, set_lines, tables_html
 from bowstring.faces.paper_forms_tall import Around, Fitted, fitted
 from bowstring.faces.paper_forms_told import told_of
 from bowstring.faces.paper_head import duo_html, foot_html, head_html, old_tall
@@ -92,11 +92,7 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
     )
     fit = fitted(answer, {False: usual, True: small}, columns, old_tall(old), dense=bool(apron))
     around = small if fit.dense else usual
-    first = (
-        "".join(up_html(one, fit.up[place]) for place, one in enumerate(columns))
-        if fit.up
-        else "".join(tables_html(column) for column in fit.shown)
-    )
+    first = "".join(tables_html(column) for column in fit.shown)
     label = escape(say("forms.front"))
     where = f'<div class="wide">{"".join(f"<p>{marked(text)}</p>" for text in slab)}</div>'
     parts = [
@@ -104,7 +100,7 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
         duo_html(answer, where, "form-hand"),
         _plan(answer, edges, fit),
         f'<div class="form-lines">{lines_html(around.lines)}{_boxed(around.box)}</div>',
-        f'<div class="form-tables of-{1 if fit.up else len(columns)}">{first}</div>',
+        f'<div class="form-tables of-{len(columns)}">{first}</div>',
         f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in around.told)}</ul>',
         foot_html(*foot),
     ]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from bowstring.faces.paper_form_tables import Column
 from bowstring.faces.paper_head import OLD_LINE
@@ -28,7 +28,6 @@ _LINES, _LINE_ROW, _LINE_TYPE, _LINE_SIDES, _SIDES, _LEAST_NAME = 20.0, 23.0, 15
 _BOX_ROOM, _BOX_WIDE = 212.0, 242.0
 _HEAD_TYPE, _HEAD_LINE = 13.0, 14.3
 _TITLE_OVER, _TITLE_OVER_LINE, _HEADS = 15.0, 18.0, 18.0
-_UP_TYPE, _UP_SIDES = 14.0, 8.0
 _FOOT, _FOOT_LINE, _FOOT_GAP = 21.0, 17.0, 12.0
 
 
@@ -52,8 +51,7 @@ class Around:
 @dataclass(frozen=True)
 class Fitted:
     """How a front is set: whether all around its tables is smaller, how high its plan and a row are, the tables in
-    their columns, what none has room for, and what is left, pixels; ``up``: where they stand under each other instead,
-    in how many parts beside each other each does."""
+    their columns, what none has room for, and what is left, pixels."""
 
     dense: bool
     drawn: int
@@ -61,7 +59,6 @@ class Fitted:
     shown: list[list[Column]]
     rest: list[Column]
     left: float
-    up: list[int] = field(default_factory=list)
 
 
 def fitted(
@@ -86,30 +83,7 @@ def fitted(
         if most * ROWS[-1] <= room - heads - OLD_LINE:
             left = room - heads - old - row * most
             return Fitted(small, drawn, row, [[one] for one in columns], [], left)
-        up, count, over = _set_up(columns)
-        if count * ROWS[-1] + over <= room - OLD_LINE:
-            row = fitting(ROWS, (room - over - old) / count)
-            return Fitted(small, drawn, row, [[one] for one in columns], [], room - old - over - row * count, up)
     return _flowing(columns, rooms, heads)
-
-
-def _set_up(columns: list[Column]) -> tuple[list[int], int, float]:
-    """In how many parts each table stands beside itself where they stand under each other, how many rows those are
-    together, and how high all else of them."""
-    up = [next((parts for parts in (3, 2) if _wide(one) <= _part_of(parts)), 1) for one in columns]
-    count = sum(-(-len(rows) // parts) for (_name, _head, rows), parts in zip(columns, up, strict=True))
-    return up, count, sum(heads_tall(one, 1) + GAP for one in columns)
-
-
-def _part_of(parts: int) -> float:
-    return (PAGE_WIDE - 14.0 * (parts - 1)) / parts
-
-
-def _wide(column: Column) -> float:
-    """How wide a table is, its boxes to tick included."""
-    _name, heads, rows = column
-    cells = [[head, *(row[place] for row in rows)] for place, head in enumerate(heads)]
-    return sum(max(width(text, _UP_TYPE) for text in texts) * BOLD + _UP_SIDES for texts in cells) + 32.0
 
 
 def _flowing(columns: list[Column], rooms: list[tuple[bool, int, float]], heads: float) -> Fitted:
