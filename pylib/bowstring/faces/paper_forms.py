@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from html import escape
 
-from bowstring.drawings.slab import slab_svg
+from bowstring.drawings.slab import cropped_svg, slab_svg
 from bowstring.drawings.slab_fill import PAPER
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_cuts import cut_rows
@@ -29,9 +29,6 @@ from bowstring.words.stars import unstarred
 
 MORE = 34
 """Rows of a table on a further page."""
-
-PAD_PLANS = (250, 150)
-"""How high the plan of a pad is, pixels, in the classes that the style has."""
 
 _MOST_DIAGONALS = 5
 """Lengths of diagonals that differ and have room here: of more the long sheet has each bay's."""
@@ -74,22 +71,26 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
     pour = pour_of(answer)
     deep = pour["deep"] if pour else None
     apron = _apron_told(deep)
-    told, lines = [*_stands(edges), *_told(edges, boards, deep), *_joints_stop(joints), *apron], set_lines(edges)
+    told = [*_stands(edges), *_told(edges, boards, deep), *_cut_to(answer), *_joints_stop(joints), *apron]
+    lines = set_lines(edges)
     columns = columns_of(answer, edges, joints)
     title = say("forms.front_title", title=brief.title(answer))
     foot = say("paper.safe_board") if boards else "", say("forms.turn_over")
-    around = Around(title, _slab(answer, edges), lines, _cuts(answer), told, foot, bool(apron))
+    beside = edges["sides"] is not None
+    around = Around(title, _slab(answer, edges), lines, _cuts(answer), told, foot, bool(apron), beside)
     fit = fitted(answer, around, columns, old_tall(old))
     first = "".join(tables_html(column) for column in fit.shown)
     label = escape(say("forms.front"))
     slab = f'<div class="wide">{"".join(f"<p>{marked(text)}</p>" for text in around.slab)}</div>'
+    plan = _plan(answer, edges, fit)
+    listed = f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>'
     parts = [
         head_html(answer, say("forms.front"), date, title=title, old=old),
         duo_html(answer, slab, "form-hand"),
-        _plan(answer, edges, fit),
+        *([] if around.beside else [plan]),
         f'<div class="form-lines">{lines_html(lines)}{_boxed(around.box)}</div>',
         f'<div class="form-tables of-{len(columns)}">{first}</div>',
-        f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in told)}</ul>',
+        f'<div class="told-beside of-{fit.drawn}">{listed}{plan}</div>' if around.beside else listed,
         foot_html(*foot),
     ]
     dense = "dense " if fit.dense else ""
@@ -103,6 +104,14 @@ def _stands(edges: EdgesPart) -> list[str]:
     return [f"*{told}*"] if told else []
 
 
+def _cut_to(answer: Answer) -> list[str]:
+    """To which bottom cut and fill are told on the back: it is said last of the base, where that is known."""
+    grades = grades_of(answer)
+    if grades is None or not grades["digs"] or say("grades.no_base") in grades["asks"]:
+        return []
+    return grades["base"][-1:]
+
+
 def _joints_stop(joints: JointsPart | None) -> list[str]:
     """What stops the joints, or what is wrong with them."""
     told = (joints["stop"] or joints["warned"]) if joints else ""
@@ -110,12 +119,11 @@ def _joints_stop(joints: JointsPart | None) -> list[str]:
 
 
 def _plan(answer: Answer, edges: EdgesPart, fit: Fitted) -> str:
-    """The slab drawn; a pad with its corners, diagonal, joints and slope, as large as the rest of the side lets it
-    be."""
+    """The slab drawn; a pad with its corners, diagonal, joints and slope, which stands beside what proves its edges: it
+    is about as high as wide."""
     if edges["sides"] is None:
         return f'<div class="low slab drawn-{fit.drawn}">{slab_svg(answer, id="form-plan")}</div>'
-    more = next((size for size in PAD_PLANS if size <= fit.drawn + fit.left), PAD_PLANS[-1])
-    return f'<div class="low slab pad-{more}">{slab_svg(answer, PAPER, id="form-plan")}</div>'
+    return f'<div class="low slab beside-{fit.drawn}">{cropped_svg(answer, PAPER, id="form-plan")}</div>'
 
 
 def _apron_told(deep: DeepPart | None) -> list[str]:
@@ -203,12 +211,18 @@ def _dig(edges: EdgesPart, deep: DeepPart | None) -> str:
     return " ".join([say(key, past=edges["overdig_shown"], deep=deep["dig_shown"], apron=deep["dig_apron"]), *hubs])
 
 
+def _in_threes(texts: list[str]) -> list[str]:
+    """Three sentences to a paragraph: what a pad's forms want fills half of its lines otherwise, and its plan has no
+    room."""
+    return [" ".join(texts[start : start + 3]) for start in range(0, len(texts), 3)]
+
+
 def _told(edges: EdgesPart, boards: BoardsPart | None, deep: DeepPart | None) -> list[str]:
     """What proves the second edge, and how the boards are held."""
     each = "" if edges["alike"] else _diagonals(edges)
     check = say("forms.diagonals", shown=edges["diagonal_shown"]) if edges["alike"] else each or edges["check"]
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
-    told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
+    told += [*_in_threes([*edges["form"], *edges["sides_how"]]), check] if edges["stick"] is None else [check]
     if edges["stick"] is not None:
         told += edges["form"][1:]  # how far off its stakes stand is drawn; what comes out first isn't
     told += [_dig(edges, deep), *([deep["edge_dug"]] if deep and deep["edge_dug"] else [])]

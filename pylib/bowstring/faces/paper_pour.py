@@ -184,13 +184,11 @@ def _head_told(answer: Answer, grades: GradesPart | None, *, in_a_line: bool) ->
 
 
 def _dug_to(answer: Answer, grades: GradesPart) -> list[str]:
-    """To which bottom cut and fill are told; how far a wall is dug past its ends, too, from which ground, and whether
-    stakes stand near to it."""
+    """How far a wall is dug past its ends, to what its cut and fill are told, from which ground, and whether stakes
+    stand near to it."""
     edges = edges_of(answer)
-    if edges is None:
+    if edges is None or not is_wall(answer):
         return []
-    if not is_wall(answer):  # which bottom a cut goes to is said last of the base, where it is known
-        return grades["base"][-1:] if grades["digs"] and say("grades.no_base") not in grades["asks"] else []
     told = [say("walled.dig_ends", past=edges["overdig_shown"])] if edges["overdig"] else []
     if grades["digs"]:
         told += [*(text for text in grades["asks"] if text == say("walled.no_base")), *grades["base"]]
@@ -289,8 +287,7 @@ def _far_of(answer: Answer, edges: EdgesPart) -> list[tuple[str, str]]:
     side, across, diagonal = far["A-A-2"], far["A-2-B-2"], far["A-B-2"]
     return [
         (say("pad.sign_sides"), f"{side['shown']}; {across['shown']}"),
-        (say("pad.sign_diagonals", a=side["from"], b=far["B-B-2"]["from"]), diagonal["shown"]),
-        (say("pad.sign_apart"), apart["limit_shown"]),
+        (say("pad.sign_diagonals"), f"{diagonal['shown']}; {apart['limit_shown']}"),
     ]
 
 
