@@ -6,12 +6,13 @@ with dots where its sides might be.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 
 from bowstring.drawings.slab_board import board_svg
 from bowstring.drawings.slab_fill import FILLED, draw_back
 from bowstring.drawings.slab_pages import PAGES
-from bowstring.drawings.slab_shape import PHONE, Room
+from bowstring.drawings.slab_shape import MIDDLE, PHONE, Room
 from bowstring.drawings.slab_sketch import SlabSketch
 from bowstring.report.alone import boards_of, grades_of, joints_of, pour_of
 from bowstring.report.forming.rows import is_without_sides
@@ -26,6 +27,21 @@ _THERE: dict[str, Callable[[Answer], bool]] = {
     "pour": lambda answer: pour_of(answer) is not None,
 }
 """Whether there is what a page tells of."""
+
+
+_BESIDE, _WHOLE = 45.0, 125.0
+"""Drawing units: what the names beside a slab take, and half as wide as which nothing is gained."""
+
+
+def cropped_svg(answer: Answer, page: str, *, id: str) -> str:
+    """Return a page's drawing no wider than its slab with the names beside it, as SVG: a deep slab is drawn larger by
+    it. Raises ``ValueError`` as ``slab_svg``."""
+    svg, shape = slab_svg(answer, page, id=id), SlabSketch(answer, page, id).shape
+    places = [shape.on(side, share) for side in ("outside", "stakes") for share in (-1.0, 0.0, 1.0)]
+    half = max(abs(x - MIDDLE) for x, _y in places) + _BESIDE
+    if half >= _WHOLE:
+        return svg
+    return re.sub(r'viewBox="0 (\S+) 360 ', rf'viewBox="{MIDDLE - half:g} \1 {2 * half:g} ', svg, count=1)
 
 
 def slab_svg(answer: Answer, page: str = "", sides: Sequence[str] = BOTH, *, id: str, room: Room = PHONE) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from html import escape
 
-from bowstring.drawings.slab import slab_svg
+from bowstring.drawings.slab import cropped_svg, slab_svg
 from bowstring.drawings.slab_fill import PAPER
 from bowstring.drawings.slab_pages import SHEET
 from bowstring.drawings.slab_shape import sheet_room
@@ -34,9 +34,6 @@ from bowstring.words.stars import unstarred
 
 MORE = 34
 """Rows of a table on a further page."""
-
-PAD_PLANS = (250, 150)
-"""How high the plan of a pad is, pixels, in the classes that the style has."""
 
 
 def forms_sides(answer: Answer, date: str, old: str = "") -> str:
@@ -76,32 +73,28 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
     pour = pour_of(answer)
     deep = pour["deep"] if pour else None
     apron = _apron_told(deep)
-    told = [*_stands(edges), *told_of(answer, edges, boards, deep), *_joints_stop(joints), *apron]
+    told = [*_stands(edges), *told_of(answer, edges, boards, deep), *_cut_to(answer), *_joints_stop(joints), *apron]
     columns = columns_of(answer, edges, joints)
     title = say("forms.front_title", title=brief.title(answer))
     foot = say("paper.safe_board") if boards else "", say("forms.turn_over")
-    cuts, slab = _cuts(answer), _slab(answer, edges)
-    usual = Around(title, slab, set_lines(edges), cuts, told, foot)
-    small = Around(
-        title,
-        slab,
-        set_lines(edges, few=boards is not None and not boards["remedy"]),
-        [],
-        [*told, *_in_a_line(cuts)],
-        foot,
-    )
+    cuts, slab, beside = _cuts(answer), _slab(answer, edges), edges["sides"] is not None
+    few = set_lines(edges, few=boards is not None and not boards["remedy"])
+    usual = Around(title, slab, set_lines(edges), cuts, told, foot, beside)
+    small = Around(title, slab, few, [], [*told, *_in_a_line(cuts)], foot, beside)
     fit = fitted(answer, {False: usual, True: small}, columns, old_tall(old), dense=bool(apron))
     around = small if fit.dense else usual
     first = "".join(tables_html(column) for column in fit.shown)
     label = escape(say("forms.front"))
     where = f'<div class="wide">{"".join(f"<p>{marked(text)}</p>" for text in slab)}</div>'
+    plan = _plan(answer, edges, fit)
+    listed = f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in around.told)}</ul>'
     parts = [
         head_html(answer, say("forms.front"), date, title=title, old=old),
         duo_html(answer, where, "form-hand"),
-        _plan(answer, edges, fit),
+        "" if beside else plan,
         f'<div class="form-lines">{lines_html(around.lines)}{_boxed(around.box)}</div>',
         f'<div class="form-tables of-{len(columns)}">{first}</div>',
-        f'<ul class="form-told">{"".join(f"<li>{bold(text)}</li>" for text in around.told)}</ul>',
+        f'<div class="told-beside of-{fit.drawn}">{listed}{plan}</div>' if beside else listed,
         foot_html(*foot),
     ]
     dense = "dense " if fit.dense else ""
@@ -115,6 +108,14 @@ def _stands(edges: EdgesPart) -> list[str]:
     return [f"*{told}*"] if told else []
 
 
+def _cut_to(answer: Answer) -> list[str]:
+    """To which bottom cut and fill are told on the back: it is said last of the base, where that is known."""
+    grades = grades_of(answer)
+    if grades is None or not grades["digs"] or say("grades.no_base") in grades["asks"]:
+        return []
+    return grades["base"][-1:]
+
+
 def _joints_stop(joints: JointsPart | None) -> list[str]:
     """What stops the joints, or what is wrong with them."""
     told = (joints["stop"] or joints["warned"]) if joints else ""
@@ -122,15 +123,14 @@ def _joints_stop(joints: JointsPart | None) -> list[str]:
 
 
 def _plan(answer: Answer, edges: EdgesPart, fit: Fitted) -> str:
-    """The slab drawn; a pad with its corners, diagonal, joints and slope, as large as the rest of the side lets it
-    be."""
+    """The slab drawn; a pad with its corners, diagonal, joints and slope, which stands beside what proves its edges: it
+    is about as high as wide."""
     if edges["edge"] in LIES:
         room = sheet_room(PAGE_WIDE, fit.drawn)
         return f'<div class="low slab drawn-{fit.drawn}">{slab_svg(answer, SHEET, id="form-plan", room=room)}</div>'
     if edges["sides"] is None:
         return f'<div class="low slab drawn-{fit.drawn}">{slab_svg(answer, id="form-plan")}</div>'
-    more = next((size for size in PAD_PLANS if size <= fit.drawn + fit.left), PAD_PLANS[-1])
-    return f'<div class="low slab pad-{more}">{slab_svg(answer, PAPER, id="form-plan")}</div>'
+    return f'<div class="low slab beside-{fit.drawn}">{cropped_svg(answer, PAPER, id="form-plan")}</div>'
 
 
 def _apron_told(deep: DeepPart | None) -> list[str]:

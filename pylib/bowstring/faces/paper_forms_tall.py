@@ -17,6 +17,10 @@ ROWS = (29, 27, 25, 23, 21, 19, 17)
 """Heights of a row that the style has for this sheet."""
 DRAWN = ((False, 150), (True, 110), (True, 90), (True, 70))
 """Whether all around the tables is smaller, and how high the plan then is: the first with which every row has room."""
+BESIDE = ((False, 225), (True, 225), (True, 190), (True, 150))
+"""The same where the plan stands beside what proves the edges: how wide it is then."""
+_TALLER = 10 / 9
+"""How high such a plan is, of its width."""
 MANY = 12
 """Rows over which what stands around the tables is smaller."""
 
@@ -37,7 +41,7 @@ class Around:
 
     Attributes:
         title: its head's; slab: where the slab is; lines: the lines along the curve; box: what is cut.
-        told: what proves the edges; foot: the last line's two ends.
+        told: what proves the edges; foot: the last line's two ends; beside: whether the plan stands beside ``told``.
     """
 
     title: str
@@ -46,6 +50,7 @@ class Around:
     box: list[str]
     told: list[str]
     foot: tuple[str, str]
+    beside: bool
 
 
 @dataclass(frozen=True)
@@ -74,10 +79,11 @@ def fitted(
     most = max((len(rows) for _name, _head, rows in columns), default=0)
     heads = max((heads_tall(one, len(columns)) for one in columns), default=0.0)
     rooms: list[tuple[bool, int, float]] = []
-    for small, drawn in DRAWN:
+    for small, drawn in BESIDE if arounds[False].beside else DRAWN:
         if not small and (dense or most > MANY):
             continue
-        room = PAGE_TALL - _around(answer, arounds[small], dense=small) - drawn - _PLAN_FRAME - GAP
+        beside, plan = (drawn, 0.0) if arounds[small].beside else (0, drawn + _PLAN_FRAME + GAP)
+        room = PAGE_TALL - _around(answer, arounds[small], dense=small, beside=beside) - plan
         rooms.append((small, drawn, room))
         row = fitting(ROWS, (room - heads - old) / max(most, 1))
         if most * ROWS[-1] <= room - heads - OLD_LINE:
@@ -129,8 +135,8 @@ def heads_tall(column: Column, columns: int) -> float:
     return set_lines(name, _TITLE_OVER, room, BOLD) * _TITLE_OVER_LINE + _HEADS + (14.3 if wide > room else 0.0)
 
 
-def _around(answer: Answer, around: Around, *, dense: bool) -> float:
-    """How high all stands but the plan and the tables."""
+def _around(answer: Answer, around: Around, *, dense: bool, beside: int) -> float:
+    """How high all stands but the tables, and but a plan that isn't so wide ``beside`` what proves the edges."""
     size, leading, room = (13.0, 15.0, 224.0) if dense else (14.5, 17.4, 270.0)
     slab = set_tall(around.slab, size, leading, room) + _FRAME
     size, leading, room = (14.0, 16.8, 252.0) if dense else (16.0, 19.2, 206.0)
@@ -139,7 +145,9 @@ def _around(answer: Answer, around: Around, *, dense: bool) -> float:
     box = set_tall(around.box, size, leading, _BOX_ROOM, part=BOLD) + _FRAME if around.box else 0.0
     lines = _lines_tall(around.lines, PAGE_WIDE - (_BOX_WIDE if box else 0.0))
     size, leading = (13.0, 15.0) if dense else (14.0, 17.0)
-    told = sum(set_tall([text], size, leading, PAGE_WIDE - 24.0) for text in around.told) + _FRAME
+    room = PAGE_WIDE - 24.0 - (beside + _PLAN_FRAME + GAP if beside else 0.0)
+    told = sum(set_tall([text], size, leading, room) for text in around.told) + _FRAME
+    told = max(told, beside * _TALLER + _PLAN_FRAME) if beside else told
     return _top(answer, around.title) + max(slab, hand) + max(box, lines) + told + _foot(*around.foot) + 5 * GAP
 
 

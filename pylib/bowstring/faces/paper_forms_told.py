@@ -24,7 +24,7 @@ def told_of(answer: Answer, edges: EdgesPart, boards: BoardsPart | None, deep: D
     """Return what proves the second edge, how it is dug, and how the boards are held."""
     check = _check(edges)
     told = [*(text for one in edges["seconds"] for text in (one["text"], one["blocked"]) if text)]
-    told += [*edges["form"], *edges["sides_how"], check] if edges["stick"] is None else [check]
+    told += [*_in_threes([*edges["form"], *edges["sides_how"]]), check] if edges["stick"] is None else [check]
     if edges["stick"] is not None:
         told += edges["form"][1:]  # how far off its stakes stand is told with each edge's
     told += [_dig(answer, edges, deep), *([deep["edge_dug"]] if deep and deep["edge_dug"] else [])]
@@ -34,6 +34,12 @@ def told_of(answer: Answer, edges: EdgesPart, boards: BoardsPart | None, deep: D
         return [*told, *boards["bank"], boards["remedy"]]
     held = " ".join(_held(edges, boards))
     return [*told, held, say("forms.screws" if edges["stick"] is not None else "fill.screws"), *boards["bank"]]
+
+
+def _in_threes(texts: list[str]) -> list[str]:
+    """Three sentences to a paragraph: what a pad's forms want fills half of its lines otherwise, and its plan has no
+    room."""
+    return [" ".join(texts[start : start + 3]) for start in range(0, len(texts), 3)]
 
 
 def _check(edges: EdgesPart) -> str:

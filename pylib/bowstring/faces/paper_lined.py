@@ -13,7 +13,7 @@ from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_flow import ROWS, Band, has_room, html_of, placed
 from bowstring.faces.paper_head import foot_html, head_html, old_tall
 from bowstring.faces.paper_lined_tables import bands_of, bought, hubs_told, slopes_html, splices_told, table_of
-from bowstring.faces.paper_pour import sign_off, signatures, standing_rows
+from bowstring.faces.paper_signed import sign_off, signatures, standing_rows
 from bowstring.faces.paper_sizes import PAGE_TALL, PAGE_WIDE, lines, tall, width
 from bowstring.report.alone import called
 from bowstring.report.forming.slopes import percent

@@ -9,14 +9,13 @@ from html import escape
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_head import OLD_LINE, foot_html, head_html, old_tall
 from bowstring.faces.paper_pour_tall import GAP, digs_head, in_columns, levels_table, order_tall, sign_tall
+from bowstring.faces.paper_signed import sign_off, sign_rows, signatures
 from bowstring.faces.paper_sizes import BOLD, PAGE_TALL, PAGE_WIDE, fitting, set_lines, set_tall
 from bowstring.faces.paper_wall import is_wall
-from bowstring.faces.paper_wall_tops import groups_html, is_level, level_told, sizes, tops_html
-from bowstring.report.alone import edges_of, grades_of, pour_of, standing_in, wanted_joints
+from bowstring.faces.paper_wall_tops import groups_html, is_level, level_told, tops_html
+from bowstring.report.alone import edges_of, grades_of, pour_of, wanted_joints
 from bowstring.report.forms.answer import Answer
-from bowstring.report.forms.build_edges import EdgesPart
 from bowstring.report.forms.build_grades import GradesPart, LevelTable, TopPart, TopRow
-from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
@@ -49,7 +48,7 @@ def pour_sides(answer: Answer, date: str, old: str = "") -> tuple[str, list[TopR
         [say(f"forms.safe_{name}") for name in ("governs", "cement_wall" if wall else "cement", "line")],
         _waits(answer),
         _head_told(answer, grades, in_a_line=in_a_line),
-        _sign_rows(answer),
+        sign_rows(answer),
         large=in_a_line,
     )
     fit, beside, digs = _with_digs(answer, told, tops, _beside_of(joints, grades, in_a_line=in_a_line), old)
@@ -213,12 +212,10 @@ def _head_told(answer: Answer, grades: GradesPart | None, *, in_a_line: bool) ->
 
 
 def _dug_to(answer: Answer, grades: GradesPart) -> list[str]:
-    """To which bottom cut and fill are told; how far a wall is dug past its ends, too."""
+    """How far a wall is dug past its ends, and to what its cut and fill are told."""
     edges = edges_of(answer)
-    if edges is None:
+    if edges is None or not is_wall(answer):
         return []
-    if not is_wall(answer):  # which bottom a cut goes to is said last of the base, where it is known
-        return grades["base"][-1:] if grades["digs"] and say("grades.no_base") not in grades["asks"] else []
     told = [say("walled.dig_ends", past=edges["overdig_shown"])] if edges["overdig"] else []
     if grades["digs"]:
         told += [*(text for text in grades["asks"] if text == say("walled.no_base")), *grades["base"]]
@@ -264,113 +261,6 @@ def _both(row: TopRow) -> list[TopPart]:
     return [top for top in (row["outside"], row["inside"]) if top]
 
 
-def standing_rows(answer: Answer) -> list[tuple[str, str]]:
-    """Return the row of what stands in the concrete or in the dig, empty where nothing does: somebody signs for it."""
-    names = standing_in(answer)
-    return [(say("forms.sign_standing"), ", ".join(names))] if names else []
-
-
-def _sign_rows(answer: Answer) -> list[tuple[str, str]]:
-    """What is signed off before the truck comes: what it is, and what it must be."""
-    edges, joints, pour, shown = edges_of(answer), wanted_joints(answer), pour_of(answer), answer["staked_shown"]
-    tolerance, depth = answer["tolerance_shown"], pour["depth_shown"] if pour else ""
-    quarters = ", ".join(brief.quarter_names(answer))
-    rows = [(say("forms.sign_arc", stakes=quarters), say("forms.within", tolerance=tolerance) if tolerance else "")]
-    rows += [(say("forms.sign_chord"), f"{shown['chord']}; {shown['sagitta']}")]
-    if edges:
-        rows += sizes(answer) if is_wall(answer) else [*_sizes_of(edges), *_far_of(answer, edges)]
-    rows += _slopes(answer)
-    if joints and not joints["stop"]:
-        rows += [(say("walled.joints" if is_wall(answer) else "forms.sign_joints"), _joints_cut(joints, pour))]
-    if is_wall(answer):
-        return (
-            rows
-            + standing_rows(answer)
-            + [(say(f"forms.sign_{name}"), "") for name in ("sleeves", "services", "booked")]
-        )
-    rows += [(say("forms.sign_base"), _with_apron(depth, pour["deep"]["apron_depth"] if pour else ""))]
-    rows += [(say("forms.sign_edge"), pour["deep"]["edge_signed"])] if pour and pour["deep"]["edge_signed"] else []
-    rows += [(say("pad.sign_strip"), edges["strip_shown"])] if edges and edges["strip_shown"] else []
-    rows += standing_rows(answer)
-    return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
-
-
-def _sizes_of(edges: EdgesPart) -> list[tuple[str, str]]:
-    """The width, or how deep a slab is that fills its curve."""
-    far = edges["far_width_shown"] if edges["far_width"] is not None else ""
-    name = say("forms.sign_width" if edges["stick"] is not None else _deep(edges))
-    return [(name, say("forms.tapers", near=edges["width_shown"], far=far) if far else edges["width_shown"])]
-
-
-def _far_of(answer: Answer, edges: EdgesPart) -> list[tuple[str, str]]:
-    """What proves a pad's far corners: both sides, the back, both diagonals, and by how much those may differ."""
-    far = {row["key"]: row for row in answer["far_checks"]["rows"]}
-    apart = answer["far_checks"]["apart"]
-    if edges["sides"] is None or apart is None:
-        return []
-    side, across, diagonal = far["A-A-2"], far["A-2-B-2"], far["A-B-2"]
-    return [
-        (say("pad.sign_sides"), f"{side['shown']}; {across['shown']}"),
-        (say("pad.sign_diagonals", a=side["from"], b=far["B-B-2"]["from"]), diagonal["shown"]),
-        (say("pad.sign_apart"), apart["limit_shown"]),
-    ]
-
-
-def _deep(edges: EdgesPart) -> str:
-    return "fill.sign_deep" if edges["sides"] is None else "pad.sign_deep"
-
-
-def _joints_cut(joints: JointsPart, pour: PourPart | None) -> str:
-    """How many joints there are and how deep they are cut, in an apron, too."""
-    count = str(_joint_count(joints))
-    if joints["depth"] is None:
-        return count
-    depth, deeper = joints["depth_shown"], pour["deep"]["apron_joint"] if pour else ""
-    return f"{count}; {_with_apron(depth, deeper)}"
-
-
-def _with_apron(depth: str, apron: str) -> str:
-    return say("deep.sign_both", depth=depth, apron=apron) if apron else depth
-
-
-def _joint_count(joints: JointsPart) -> int:
-    """How many joints there are: one less than panels in a row, or all that cross a slab which fills its curve."""
-    return len(joints["grid"]) if joints["grid"] or not joints["rows"] else joints["count"] - 1
-
-
-def _slopes(answer: Answer) -> list[tuple[str, str]]:
-    """The tops and the two slopes, where the grades may be used."""
-    grades = grades_of(answer)
-    if grades is None or grades["stop"]:
-        return []
-    if is_wall(answer):  # nobody walks on one: its slopes are told, not judged
-        tops = "forms.sign_tops" if wanted_joints(answer) else "forms.sign_tops_alone"
-        return [(say(tops, middle=brief.middle_name(answer)), say("forms.as_above"))]
-    steepest = next((one["shown"] for one in grades["slopes"] if one["line"] == grades["steepest"]), "")
-    level = say("forms.level_feet" if answer["unit"] in ("ft-in", "ft") else "forms.level_metric")
-    back = [row["outside"]["tight"] for row in grades["rows"] if row["kind"] == "back"]
-    far = say("pad.far_tops", first=back[0], last=back[-1]) if back else ""
-    return [
-        (say("forms.sign_tops", middle=brief.middle_name(answer)), say("forms.as_above")),
-        *([(say("pad.sign_tops"), far)] if far else []),
-        (say("forms.sign_slopes", level=level), f"{steepest}; {grades['drop']}"),
-    ]
-
-
-def sign_off(rows: list[tuple[str, str]]) -> str:
-    """Return what is signed off: what it is, and what it must be."""
-    heads = "".join(f'<th scope="col">{escape(say(f"forms.{name}"))}</th>' for name in ("what", "must", "got", "init"))
-    body = "".join(
-        f'<tr><th scope="row">{marked(what)}</th><td class="big">{marked(must)}</td>'
-        '<td class="write"></td><td class="write"></td></tr>'
-        for what, must in rows
-    )
-    return (
-        f'<div><h3>{escape(say("forms.sign_off"))}</h3><table class="sign-off"><thead><tr>{heads}</tr></thead>'
-        f"<tbody>{body}</tbody></table></div>"
-    )
-
-
 def _order(pour: PourPart | None) -> str:
     """The order in the largest type, what changes it, and when to call."""
     if pour is None:
@@ -394,9 +284,3 @@ def _order(pour: PourPart | None) -> str:
         f'<div class="boxed order"><p class="most"><b>{marked(pour["number"])}</b> {escape(pour["unit"])}</p>'
         f"<p>{bold(pour['why'])}</p>{thin}<p>{bold(pour['low_text'])}</p>{footing}{reach}{blanks}</div>"
     )
-
-
-def signatures() -> str:
-    """Return where whoever answers for the forms signs."""
-    names = ("paper.by", "paper.checked", "forms.date_time", "forms.may_pour")
-    return f'<div class="signs">{"".join(f"<p>{escape(say(name))}</p>" for name in names)}</div>'

@@ -34,6 +34,7 @@ from bowstring.words import remembered, say
 
 if TYPE_CHECKING:  # an answer is needed only by what is asked later
     from bowstring.job.form import JobForm
+    from bowstring.job.job import Job
     from bowstring.page.answering import LastAnswer
     from bowstring.report.forms.answer import Answer
 
@@ -207,11 +208,7 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
     errors: dict[str, ErrorRow] = {}
     backs: dict[str, str] = {}
     try:
-        job = read_job(_sound(job_of_fields(fields)))
-        if {"grade-from", "grade-to"} & fields.keys() and "slab-sides" in fields:
-            from bowstring.page.back_top import backs_told
-
-            backs = backs_told(job, tape_of(fields).seen_in(shown))
+        backs = _backs(read_job(_sound(job_of_fields(fields))), fields, shown)
     except BadJob as refusal:
         name = field_of(refusal.field, fields)
         if name and panel_of(name):
@@ -229,14 +226,22 @@ def read_back(typed: tuple[tuple[str, str], ...], shown: str | None = None) -> t
             continue
         if echo:
             echoes[field.id] = marked(echo)
-    for name, told in backs.items():
-        echoes[name] = " ".join([*([echoes[name]] if name in echoes else []), marked(told)])
+    echoes |= {name: f"{echoes.get(name, '')} {marked(told)}".strip() for name, told in backs.items()}
     asked = _asked_of_offset(fields, echoes, tape, seen)
     if asked:
         echoes["offset"] = echoes.get("offset", "") + asked
     if is_other_mark(fields):
         echoes["mark"] = marked(say("page.mark_other", mark=fields["mark"], used=tape.show_mark()))
     return echoes, list(errors.values())
+
+
+def _backs(job: Job, fields: Mapping[str, str], shown: str | None) -> dict[str, str]:
+    """Where the tops that are typed bring those straight back of them, see ``back_top``."""
+    if not {"grade-from", "grade-to"} & fields.keys() or "slab-sides" not in fields:
+        return {}
+    from bowstring.page.back_top import backs_told
+
+    return backs_told(job, tape_of(fields).seen_in(shown))
 
 
 def _sound(job: JobForm) -> dict[str, object]:

@@ -238,10 +238,10 @@ def test_where_the_stakes_stand_off_a_and_b_are_said_to_be_the_corners() -> None
     off = answer_to({**PAD, "offset": "3 ft", "toward": "outside", "driven": "hub"})["edges"]
     on = answer_to(PAD)["edges"]
     assert off is not None and on is not None
-    told = "A0 and B0 are the concrete's corners; A and B are your stakes, off them."
-    assert told in off["sides_how"] and not any("A0" in text for text in on["sides_how"])
-    # Nothing that is taped from a corner is told from a stake: every A and B is the corner's, but for that sentence.
-    others = [text for text in [*off["sides_how"], off["check"]] if text != told]
+    told = "The concrete's corners, A0 and B0, are on that edge, square across from your stakes A and B."
+    assert told in off["form"] and not any("A0" in text for text in [*on["form"], *on["sides_how"]])
+    # Nothing that is taped from a corner is told from a stake: every A and B is the corner's.
+    others = [*off["sides_how"], off["check"]]
     assert not any(re.search(r"\b[AB]\b(?!-2)", text) for text in others)
     assert any("A0 to B-2 and B0 to A-2" in text for text in others)
     cards = {card["kind"]: card for card in answer_to({**PAD, "offset": "3 ft", "toward": "outside"})["form_cards"]}

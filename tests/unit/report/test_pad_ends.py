@@ -197,7 +197,7 @@ def test_the_form_sheet_of_a_pad_says_so_and_signs_its_far_tops() -> None:
     assert "Pad 14' 0\" x 22' 0\", rounded at one end" in said
     assert "Tops at A-2; B-2" in sides and '+1-7/8"; +1-7/8"' in said
     assert 'Total fall over the slab: 2-3/4".' in said
-    plan = unescape(sides[sides.index("low slab pad-") :])
+    plan = unescape(sides[sides.index("low slab beside-") :])
     assert "diagonal 20' 6-1/4" in plan and ">A-2<" in plan and "1.04%" in plan
 
 
@@ -303,7 +303,7 @@ def test_with_stakes_off_the_line_the_corners_are_called_as_on_the_front() -> No
     assert [row["from"] for row in far["rows"]] == ["A0", "B0", "A-2", "A0", "B0"]
     assert far["read"][0]["check"] == "A-A-2" and "A0 to A-2" in far["read"][0]["text"]
     assert far["told"] == ['A-2 stands about 1" too far back: set it again.']
-    assert "A0 to B-2; B0 to A-2" in front_of(OFFSET)
+    assert 'Diagonals; apart at most 25\' 0" ; 3/8"' in front_of(OFFSET)
     assert [row["from"] for row in answer_to(AGAINST)["far_checks"]["rows"]] == ["A", "B", "A-2", "A", "B"]
 
 

@@ -118,8 +118,6 @@ def is_past(pad: Pad, triangle: Triangle) -> bool:
 def pad_forms(plan: Plan, pad: Pad) -> Iterator[str]:
     """How the sides, and what closes them, are set from A and B."""
     tape, ends = plan.tape, line_ends(plan)
-    if plan.layout.job.outward:
-        yield say("pad.corners")
     yield say("pad.tangent", **ends) if pad.tangent else say("pad.corner", corner=joined_shown(pad), **ends)
     triangle = square_of(plan, pad)
     if triangle is None:

@@ -27,7 +27,6 @@ MESSAGES = {
     "pad.square_back": "square back of {a} and {b}",
     "pad.across": "from A-2 to B-2",
     "pad.off_other_curve": "on A-2 and B-2",
-    "pad.corners": "A0 and B0 are the concrete's corners; A and B are your stakes, off them.",
     "pad.tangent": "At {a} and {b} the curve runs straight on into the sides: tangent, no corner.",
     "pad.corner": "At {a} and {b} the curve meets the sides at {corner}, inside the slab.",
     "pad.square": (
@@ -66,10 +65,7 @@ MESSAGES = {
     "pad.other_right": "Stand at A-2, face B-2: the other curve is on your RIGHT.",
     "pad.sides_head": "The straight sides",
     "pad.check_head": "Check: diagonals and length",
-    "pad.check": (
-        "A-2 to B-2 must read {chord}. "
-        "Both diagonals, {a} to B-2 and {b} to A-2, must read {diagonal}. No step pulls the diagonals."
-    ),
+    "pad.check": ("A-2 to B-2 must read {chord}. Both diagonals, {a} to B-2 and {b} to A-2, must read {diagonal}."),
     "pad.check_deep": "Square off the middle of the back, the curve is {deep} away.",
     "pad.check_deep_both": "From the middle of one curve to the middle of the other is {deep}.",
     # the boards
@@ -150,8 +146,7 @@ MESSAGES = {
     "pad.sign_strip": "Isolation strip, A-2 to B-2",
     "pad.sign_deep": "Length overall, in the middle",
     "pad.sign_sides": "Both sides; back, A-2 to B-2",
-    "pad.sign_diagonals": "{a} to B-2; {b} to A-2",
-    "pad.sign_apart": "These two apart, at most",
+    "pad.sign_diagonals": "Diagonals; apart at most",
     # drawn
     "pad.draw_sides": "sides {sides}, {a} to {b} {chord}",
     "pad.draw_diagonal": "diagonal {shown}",

@@ -116,9 +116,9 @@ MESSAGES = {
     "deep.edge_bed": (
         "Borde grueso, {where}: {wide} de ancho, ahí la base está *{depth} abajo del canto de las ~formas~*."
     ),
-    "deep.edge_curve": "a lo largo de la curva",
-    "deep.edge_curves": "a lo largo de las dos curvas",
-    "deep.edge_sides": "a lo largo de la curva y los dos lados",
+    "deep.edge_curve": "en la curva",
+    "deep.edge_curves": "en las dos curvas",
+    "deep.edge_sides": "en la curva y los dos lados",
     "deep.cut": "Corte y relleno {where} son hasta el fondo de la zanja, *{deep}* abajo de los cantos.",
     "deep.cut_beside": (
         "Corte y relleno {where} son hasta el fondo de la zanja, *{deep}* abajo de los cantos. En A-2 y B-2, hasta "
@@ -128,6 +128,6 @@ MESSAGES = {
         "Eso es {gap} abajo del pie de una ~forma~ de {height} de alto: deténgalo con tierra cortada o una tabla más "
         "alta."
     ),
-    "deep.edge_asked": "*¿Borde grueso todo alrededor, como se cuenta?*",
+    "deep.edge_asked": "*¿Borde grueso todo alrededor?*",
     "deep.edge_or": "Solo {where}: *{order}*.",
 }

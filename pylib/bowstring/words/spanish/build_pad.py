@@ -26,7 +26,6 @@ MESSAGES = {
     "pad.square_back": "~a escuadra~, atrás de {a} y {b}",
     "pad.across": "de A-2 a B-2",
     "pad.off_other_curve": "en A-2 y B-2",
-    "pad.corners": "A0 y B0 son las esquinas del ~concreto~; A y B son sus ~estacas~, separadas de ellas.",
     "pad.tangent": "En {a} y {b} la curva sigue recta por los lados: ~tangente~, sin esquina.",
     "pad.corner": "En {a} y {b} la curva llega a los lados con {corner}, por dentro de la losa.",
     "pad.square": (
@@ -75,8 +74,7 @@ MESSAGES = {
     "pad.sides_head": "Los lados rectos",
     "pad.check_head": "~Revisión~: diagonales y largo",
     "pad.check": (
-        "De A-2 a B-2 debe medir {chord}. "
-        "Las dos diagonales, de {a} a B-2 y de {b} a A-2, deben medir {diagonal}. Ningún paso las usa."
+        "De A-2 a B-2 debe medir {chord}. Las dos diagonales, de {a} a B-2 y de {b} a A-2, deben medir {diagonal}."
     ),
     "pad.check_deep": "~A escuadra~ desde el medio del borde de atrás, la curva queda a {deep}.",
     "pad.check_deep_both": "Del medio de una curva al medio de la otra hay {deep}.",
@@ -161,8 +159,7 @@ MESSAGES = {
     "pad.sign_strip": "Tira de aislamiento, A-2 a B-2",
     "pad.sign_deep": "Largo total, por el medio",
     "pad.sign_sides": "Dos lados; atrás, A-2 a B-2",
-    "pad.sign_diagonals": "{a} a B-2; {b} a A-2",
-    "pad.sign_apart": "Estas dos difieren, a lo más",
+    "pad.sign_diagonals": "Diagonales; difieren máx.",
     "pad.draw_sides": "lados {sides}, {a}-{b} {chord}",
     "pad.draw_diagonal": "diagonal {shown}",
     "pad.draw_building": "edificio",
