@@ -11,8 +11,7 @@ MESSAGES = {
     "on_line.pin_centers": "To work by centres instead, set the offset to {size}.",
     "on_line.pin_past": "Centres half a pin behind the board's back: set there, the pins hold the board on its line.",
     "on_line.pin_back_first": "Plumb each pin, and read the tape at its edge towards the board.",
-    "on_line.card_back": "On the line: the pin's *edge towards the board*, not its centre.",
-    "on_line.card_maybe": "If a board goes against it: the pin's *edge towards the board* is on the line.",
+    "on_line.card_back": "On the line: the edge towards the board, not the centre.",
     "on_line.pin_first": "Plumb each pin, and read the tape at its centre.",
     "on_line.pin_held": (
         "Where a board follows, the pin's edge towards the board is the line: set the centre {half} off it. A "

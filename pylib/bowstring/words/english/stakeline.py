@@ -13,8 +13,8 @@ MESSAGES = {
     "on_line.pin_centers": "To work by centers instead, set the offset to {size}.",
     "on_line.pin_past": "Centers half a pin behind the board's back: set there, the pins hold the board on its line.",
     "on_line.pin_back_first": "Plumb each pin, and read the tape at its edge toward the board.",
-    "on_line.card_back": "On the line: the pin's *edge toward the board*, not its center.",
-    "on_line.card_maybe": "If a board goes against it: the pin's *edge toward the board* is on the line.",
+    "on_line.card_back": "On the line: the edge toward the board, not the center.",
+    "on_line.card_maybe": "If a board goes against it: its edge is on the line.",
     "on_line.pin_first": "Plumb each pin, and read the tape at its center.",
     "on_line.pin_held": (
         "Where a board follows, the pin's edge toward the board is the line: set the center {half} off it. A {size} pin centered "

@@ -17,8 +17,8 @@ MESSAGES = {
         "~Centros~ a media ~estaca de acero~ detrás de la ~tabla~: ahí sostienen la ~tabla~ en su línea."
     ),
     "on_line.pin_back_first": "Aplome cada ~estaca de acero~, y lea la ~cinta~ en su borde hacia la ~tabla~.",
-    "on_line.card_back": "En la línea: el *borde hacia la ~tabla~*, no el ~centro~ de la ~estaca de acero~.",
-    "on_line.card_maybe": "Si una ~tabla~ va contra ella: su *borde hacia la ~tabla~* va en la línea.",
+    "on_line.card_back": "En la línea: el borde hacia la ~tabla~, no el ~centro~.",
+    "on_line.card_maybe": "Si una ~tabla~ va contra ella: su borde va en la línea.",
     "on_line.pin_first": "Aplome cada ~estaca de acero~, y lea la ~cinta~ en su ~centro~.",
     "on_line.pin_held": (
         "Donde sigue una ~tabla~, la línea es el borde de la ~estaca de acero~ hacia la ~tabla~. Ponga el ~centro~ "
