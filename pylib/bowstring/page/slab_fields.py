@@ -111,16 +111,8 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
     for place, kind, _word, _choices in SLAB_FIELDS:
         name = place.replace(".", "-")
         group, _, key = place.partition(".")
-        if place in _OF_A_PAD and "slab-fills" not in typed:
-            continue  # left in its field by somebody whose slab filled the curve before
-        if place.startswith(OF_NO_WALL) and typed.get("slab-poured") == "wall":
-            continue  # left in its field by somebody who said a slab before
-        if place == "slab.back" and ("slab-sides" not in typed or "slab-both_ends" in typed):
-            continue  # or had a square end before
-        if place == _ALONG and not any(f"slab-apron-{end}" in typed for end in _APRON):
-            continue  # which line it would be along says no apron yet
-        if place == _SLOPE_ALONG and ("slab-fills" in typed or not _SLOPED & typed.keys()):
-            continue  # nor a slope; and one that fills its curve slopes along its string
+        if _says_nothing(place, typed):
+            continue
         if key and name in typed:
             *groups, last = (group, *key.split("."))
             inside: dict[str, object] = job
@@ -130,6 +122,21 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
                 inside = found
             inside[last] = _value(kind, typed[name], place)
     return job
+
+
+def _says_nothing(place: str, typed: Typed) -> bool:
+    """Whether what stands in a field was left there by somebody who has said something else since, or says nothing
+    without another field."""
+    if place in _OF_A_PAD and "slab-fills" not in typed:
+        return True  # the slab filled the curve before
+    if place.startswith(OF_NO_WALL) and typed.get("slab-poured") == "wall":
+        return True  # it was a slab before
+    if place == "slab.back":
+        return "slab-sides" not in typed or "slab-both_ends" in typed  # it had a square end before
+    if place == _ALONG:  # which line it would be along says no apron yet
+        return not any(f"slab-apron-{end}" in typed for end in _APRON)
+    # nor a slope; and one that fills its curve slopes along its string
+    return place == _SLOPE_ALONG and ("slab-fills" in typed or not _SLOPED & typed.keys())
 
 
 def _value(kind: str, text: str, place: str) -> object:

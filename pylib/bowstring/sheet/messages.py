@@ -17,7 +17,7 @@ from bowstring.sheet import brief
 from bowstring.sheet.facing import away_hand, curve_hand, hand_in, places
 from bowstring.sheet.firsts import firsts
 from bowstring.sheet.markup import NUMBER
-from bowstring.sheet.of_line import of_line, others_told
+from bowstring.sheet.of_line import concrete_told, of_line, others_told
 from bowstring.sheet.setting import Row, Setting, settings
 from bowstring.units.plain_signs import in_plain_signs
 from bowstring.words import say
@@ -142,8 +142,7 @@ def _where(answer: Answer) -> Iterator[str]:
         if answer["side"]
         else say("messages.hand_open")
     )
-    if answer["lined"] is not None and answer["lined"]["concrete_at_arc"]:
-        yield answer["lined"]["concrete_at_arc"]
+    yield from concrete_told(answer)
     drawing, wall = brief.drawing(answer, on_it=bool(brief.wall(answer))), brief.wall(answer)
     if drawing and not answer["stops"]:
         yield say("messages.sentence", told=drawing)
