@@ -39,7 +39,7 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
 
   function row({ id, fields, edited }, name = "") {
     const item = document.createElement("li");
-    const title = fields ? name || nameOf(fields, words) : words.unreadable;
+    const title = fields ? name || nameOf(fields, words.untitled) : words.unreadable;
     const when = edited
       ? new Date(edited).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" })
       : "";
@@ -183,7 +183,7 @@ export function desk({ keep, words, ask, open, present, remove, show }) {
     const wrongs = [];
     for (const { fields } of jobs.slice(-MOST_OUT)) {
       const error = await giveFile("job_file", "application/json", fields);
-      if (error) wrongs.push(`${nameOf(fields, words)}: ${error}`); // nobody removes a job that isn't out
+      if (error) wrongs.push(`${nameOf(fields, words.untitled)}: ${error}`); // nobody removes a job that isn't out
     }
     wrong(wrongs.join(" "));
   });

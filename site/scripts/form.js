@@ -100,12 +100,9 @@ function besides(fields) {
   changes();
 }
 
-const PIECE = /^(before|after)-[0-9]+(?=-)/;
-
-// What a job is called: its title, otherwise how many pieces its line has, or the first numbers that were given.
-export function nameOf(fields, { untitled, line }) {
-  const others = new Set(Object.keys(fields).flatMap((name) => (fields[name]?.trim() && PIECE.exec(name)?.[0]) || []));
-  if (others.size && !fields.title?.trim()) return line.replace("#", 1 + others.size);
+// What a job is called: its title, otherwise the first numbers that were given; those of one arc say nothing of a line.
+export function nameOf(fields, untitled) {
+  if (Object.keys(fields).some((name) => /^(before|after)-/.test(name))) return fields.title || untitled;
   const given = [...form.querySelectorAll("[data-row] input")].filter(({ id }) => fields[id]?.trim()).slice(0, 2);
   const numbers = given.map(({ id, labels }) => `${labels[0].textContent} ${fields[id].trim()}`);
   return fields.title?.trim() || numbers.join(", ") || untitled;

@@ -51,7 +51,9 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     base = fields;
     const done = keep.write(id, base);
     kept = keep.has(id);
-    at("kept").textContent = done ? `${words.kept.kept} ${nameOf(fields, words.desk)}` : words.kept[keep.works ? "full" : "none"];
+    at("kept").textContent = done
+      ? `${words.kept.kept} ${nameOf(fields, words.desk.untitled)}`
+      : words.kept[keep.works ? "full" : "none"];
     at("kept").classList.toggle("alarm", !done);
     at("full").hidden = done || !keep.works;
     tellSent(fields);
@@ -83,9 +85,8 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
   // What came from elsewhere and is opened once more: with what was done and read since.
   function withSince(fields, wanted) {
     const before = fields.received ? keep.read(wanted) : null;
-    if (before && sameWork(fields, before)) return { ...fields, ...before };
     // What has this mark is as it was sent, but for which arc of its line is staked: whatever else changes makes a copy.
-    return before?.received && before.received === fields.received ? before : fields;
+    return before?.received === fields.received ? (before ?? fields) : fields;
   }
 
   function fresh() {
@@ -208,7 +209,7 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     fresh,
     // Another arc of the line is staked from now on: no number of it changed, so what came by a link is no copy for it.
     restaked(fields) {
-      const asSent = base.received && sameWork(base, typed()) && (!kept || sameFields(keep.read(id) ?? {}, base));
+      const asSent = base.received && sameWork(base, typed());
       fill(fields, id);
       if (asSent) store(typed());
     },

@@ -69,7 +69,7 @@ function trouble(kind, told = "") {
 // Python's name of a job without a title stays there while another number is typed.
 function jobName() {
   const title = at("title").value.trim();
-  write(at("job-name"), title || look.called || nameOf(typed(), { untitled: words.new_job, line: words.desk.line }));
+  write(at("job-name"), title || look.called || nameOf(typed(), words.new_job));
   at("job-name").classList.toggle("numbers", !title);
 }
 

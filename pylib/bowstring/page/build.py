@@ -77,7 +77,6 @@ def build_page(template: str, version: str) -> str:
 
 def _script_words() -> str:
     """Return what the script shows before or without Python, as JSON that can stand inside an element."""
-    line = say("page.called_line", count="#")  # the script puts the number in
     words = {
         "units": {unit: say(f"form.beside.{unit}") for unit in MARKS},
         "decimal": [unit for unit in MARKS if unit != "ft-in"],
@@ -91,7 +90,7 @@ def _script_words() -> str:
             **{word: say(f"page.{word}") for word in _JOB},
             "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
             "undo": {what: say(f"page.undo_{what}") for what in ("clear", "empty", "remove", "done")},
-            "desk": {"untitled": say("page.desk_untitled"), "line": line},
+            "desk": {"untitled": say("page.desk_untitled")},
         },
         "new_job": say("page.new_job"),
         "languages": [
@@ -100,7 +99,7 @@ def _script_words() -> str:
         "kept_beside": KEPT_BESIDE,
         "of_the_day": OF_THE_DAY,
         "offline": {state: say(f"page.offline_{state}") for state in _OFFLINE},
-        "desk": {**{word: say(f"page.desk_{word}") for word in _DESK}, "line": line},
+        "desk": {word: say(f"page.desk_{word}") for word in _DESK},
         "tapping": {drawn: say(f"siteplan.tapping.{drawn}") for drawn in DRAWN},
         "sizes": {"text": TEXT_LIMIT, "fields": MOST_FIELDS},
         "meant": {"method": BEFORE, "beside": BESIDE, "placed": PLACED},

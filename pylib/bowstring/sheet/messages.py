@@ -17,7 +17,7 @@ from bowstring.sheet import brief
 from bowstring.sheet.facing import away_hand, curve_hand, hand_in, places
 from bowstring.sheet.firsts import firsts
 from bowstring.sheet.markup import NUMBER
-from bowstring.sheet.of_line import of_line, others_told
+from bowstring.sheet.of_line import concrete_told, of_line, others_told
 from bowstring.sheet.setting import Row, Setting, settings
 from bowstring.units.angles import show_dms
 from bowstring.units.plain_signs import in_plain_signs
@@ -159,8 +159,7 @@ def _hands(answer: Answer) -> Iterator[str]:
     """On which hand the curve is, and a line's concrete."""
     hands = {"hand": curve_hand(answer), "turn": away_hand(answer)} if answer["side"] else {}
     yield say("messages.hand", **hands) if hands else say("messages.hand_open")
-    if answer["lined"] is not None and answer["lined"]["concrete_at_arc"]:
-        yield answer["lined"]["concrete_at_arc"]
+    yield from concrete_told(answer)
 
 
 def _how(text: str) -> str:

@@ -53,10 +53,15 @@ def others_told(answer: Answer) -> str:
     return say("lined.own_sheets", arcs=", ".join(piece["name"] for piece in others)) if others else ""
 
 
+def concrete_told(answer: Answer) -> list[str]:
+    """Return on which hand of a line's staked arc the concrete is, nothing of an arc alone."""
+    part = answer["lined"]
+    return [part["concrete_at_arc"]] if part and part["concrete_at_arc"] else []
+
+
 def with_others(answer: Answer) -> str:
     """Return the same with the hand to which the arc turns, the one that the concrete is on, and the arcs that have
     sheets of their own, for paper; empty for an arc alone."""
-    told, own, part = of_line(answer), others_told(answer), answer["lined"]
-    concrete = part["concrete_at_arc"] if part else ""
+    told, own = of_line(answer), others_told(answer)
     turns = say("lined.it_turns", turn=away_hand(answer)) if answer["side"] else ""
-    return " ".join(one for one in (told, turns, concrete, own) if one) if told else ""
+    return " ".join(one for one in (told, turns, *concrete_told(answer), own) if one) if told else ""

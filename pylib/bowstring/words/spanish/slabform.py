@@ -15,10 +15,6 @@ MESSAGES = {
     "form.section_joints": "~Juntas~",
     "form.section_order": "El pedido",
     "form.section_tops": "O la altura del otro extremo, para la ~pendiente~",
-    "form.section_tops.help": "Si la ~forma~ exterior topa con algo en los dos extremos, de ahí sale la ~pendiente~.",
-    "form.section_tops.help.of_line": (
-        "Si la ~forma~ IZQUIERDA topa con algo en los dos extremos, de ahí sale la ~pendiente~."
-    ),
     "form.section_crown": "O un bombeo",
     "form.section_limits": "Límites",
     "form.section_limits.help": (
@@ -150,8 +146,7 @@ MESSAGES = {
     "form.grade_from": "Canto de la ~forma~ EXTERIOR en A",
     "form.grade_from.of_fill": "Altura del canto en A, fin de la curva",
     "form.grade_from.of_line": "Canto de la ~forma~ IZQUIERDA en el inicio",
-    "form.grade_from.help": "En blanco: todo se calcula desde A.",
-    "form.grade_from.help.of_line": "En blanco: todo se calcula desde ahí.",
+    "form.grade_from.help": "En blanco: todo se calcula desde ahí.",
     "form.grade_to": "Canto de la ~forma~ EXTERIOR en B",
     "form.grade_to.of_fill": "Altura del canto en B, fin de la curva",
     "form.grade_to.of_line": "Canto de la ~forma~ IZQUIERDA en el final",
