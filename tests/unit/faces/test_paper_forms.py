@@ -312,7 +312,7 @@ def test_the_rods_column_says_by_which_instrument_and_from_which_top() -> None:
     assert "both forms; HI 109.27, datum: top at A 104.50</th>" in sloping
     level = forms_sides(answering(WALLS["hubs and levels"]), "")  # type: ignore[arg-type]
     told = unescape(re.sub("<[^>]+>", "", level)).replace("\N{NO-BREAK SPACE}", " ")
-    assert "HI 109.27 ft. Datum: outer form's top at A, 104.50 ft." in told
+    assert "rod; HI 109.27" in told and "Top of wall0104.50" in told
     many = {**CROSSED, "levels": 6}
     sides = forms_sides(answering(many), "")
     assert sides.count(read) == sides.count('<table class="tops">') > 1

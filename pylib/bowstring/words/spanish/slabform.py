@@ -65,7 +65,7 @@ MESSAGES = {
     "form.slab_step.help.metric": "Como 1/4 o 0.25.",
     "form.slab_truck": "Un camión lleno",
     "form.slab_edge_width": "Bordes gruesos: ancho",
-    "form.slab_edge_width.help": "De las ~formas~ hacia adentro. Escriba su unidad.",
+    "form.slab_edge_width.help": "Desde las ~formas~. Escriba su unidad.",
     "form.slab_edge_depth": "Bordes gruesos: profundidad",
     "form.slab_edge_depth.help": "Desde arriba de la losa. Escriba su unidad.",
     "form.slab_edge_along": "Hasta dónde va el borde grueso",
