@@ -268,8 +268,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   });
   // A verdict of a reading that is typed over says nothing of the one that is being typed.
   at("checks").addEventListener("input", ({ target }) => {
-    const { value, defaultValue: before } = target;
-    target.closest("li")?.classList.toggle("typed", before !== "" && value !== before);
+    target.closest("li")?.classList.toggle("typed", target.defaultValue !== "" && target.value !== target.defaultValue);
   });
   at("checks").addEventListener("change", (event) => {
     const { check, nth } = event.target.dataset;

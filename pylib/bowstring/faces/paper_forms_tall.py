@@ -19,7 +19,7 @@ DRAWN = ((False, 150), (True, 110), (True, 90), (True, 70))
 """Whether all around the tables is smaller, and how high the plan then is: the first with which every row has room."""
 BESIDE = ((False, 225), (True, 225), (True, 190), (True, 150))
 """The same where the plan stands beside what proves the edges: how wide it is then."""
-_TALLER = 10 / 9
+_TALLER = 1.134
 """How high such a plan is, of its width."""
 MANY = 12
 """Rows over which what stands around the tables is smaller."""

@@ -230,8 +230,8 @@ def pouring_of(plan: Plan) -> Pouring | None:
     if deep is None:
         return None
     if plan.filled is not None:
-        along = plan.said.slab.edge_along or "all"
-        return pouring_in(plan, FillBody(poured_of(plan, plan.filled), runs_back(plan.filled), along), deep)
+        round_to = plan.said.slab.edge_along or "all"
+        return pouring_in(plan, FillBody(poured_of(plan, plan.filled), runs_back(plan.filled), round_to), deep)
     assert slab is not None
     return pouring_in(plan, ArcBody(slab), deep)
 
