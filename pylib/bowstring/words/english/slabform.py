@@ -131,7 +131,6 @@ MESSAGES = {
     "form.grade_low.none": "Leave it open",
     "form.grade_from": "Top at A",
     "form.grade_from.of_line": "Top of the LEFT form at the start",
-    "form.grade_from.help": "Blank: all tops are figured from it.",
     "form.grade_to": "Top at B",
     "form.grade_to.of_line": "Top of the LEFT form at the end",
     "form.grade_crown": "Crown",

@@ -135,7 +135,6 @@ MESSAGES = {
     "form.grade_low.none": "Dejarlo sin contestar",
     "form.grade_from": "Altura del canto en A",
     "form.grade_from.of_line": "Canto de la ~forma~ IZQUIERDA en el inicio",
-    "form.grade_from.help": "En blanco: todo se calcula desde ahí.",
     "form.grade_to": "Altura del canto en B",
     "form.grade_to.of_line": "Canto de la ~forma~ IZQUIERDA en el final",
     "form.grade_crown": "Bombeo",
