@@ -13,7 +13,7 @@ MESSAGES = {
     "form.section_boards.help": "En blanco, salvo que las suyas sean otras; lo que se toma se dice con las ~tablas~.",
     "form.section_joints": "~Juntas~",
     "form.section_order": "El pedido",
-    "form.section_tops": "O la altura del otro extremo, para la ~pendiente~",
+    "form.section_tops": "O la altura del otro extremo",
     "form.section_crown": "O un bombeo",
     "form.section_limits": "Límites",
     "form.section_limits.help": (
@@ -108,7 +108,7 @@ MESSAGES = {
     "form.grade_slope": "~Pendiente~, de A a B",
     "form.grade_slope.help": "En por ciento o como 1:50, sin signo menos. 0 es ~a nivel~.",
     "form.grade_slope.of_line": "~Pendiente~, del inicio al final",
-    "form.grade_along": "La ~pendiente~ va por",
+    "form.grade_along": "~Pendiente~ por",
     "form.grade_along.none": "El medio",
     "form.grade_along.line": "La línea del ~plano~",
     "form.grade_high": "¿Qué extremo queda alto?",
