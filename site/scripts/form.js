@@ -102,7 +102,7 @@ function besides(fields) {
 
 // What a job is called: its title, otherwise the first numbers that were given; those of one arc say nothing of a line.
 export function nameOf(fields, untitled) {
-  if (Object.keys(fields).some((name) => /^(before|after)-/.test(name))) return fields.title || untitled;
+  if (/(before|after)-[0-9]/.test(Object.keys(fields))) return fields.title || untitled;
   const given = [...form.querySelectorAll("[data-row] input")].filter(({ id }) => fields[id]?.trim()).slice(0, 2);
   const numbers = given.map(({ id, labels }) => `${labels[0].textContent} ${fields[id].trim()}`);
   return fields.title?.trim() || numbers.join(", ") || untitled;

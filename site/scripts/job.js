@@ -209,9 +209,9 @@ export function openJob({ keep, words, undo, changed, switched, listed }) {
     fresh,
     // Another arc of the line is staked from now on: no number of it changed, so what came by a link is no copy for it.
     restaked(fields) {
-      const asSent = base.received && sameWork(base, typed());
+      const same = base.received && sameWork(base, typed());
       fill(fields, id);
-      if (asSent) store(typed());
+      if (same) store(typed());
     },
     // Something was typed or done.
     touched() {
