@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_boards import BoardsPart
-from bowstring.report.forms.build_edges import EdgesPart
+from bowstring.report.forms.build_edges import EdgesPart, LineRow
 from bowstring.report.forms.build_pour import DeepPart
 from bowstring.words import say
 
@@ -53,14 +53,19 @@ def _check(edges: EdgesPart) -> str:
 def _held(edges: EdgesPart, boards: BoardsPart) -> Iterator[str]:
     """Yield of each edge how far off the layout's stakes its form stakes stand, how far apart, and where its boards
     meet."""
-    off = {one["key"]: one["off_shown"] for one in edges["lines"]}
+    lines = {one["key"]: one for one in edges["lines"]}
     for edge in boards["edges"]:
-        aside = off.get(_FORM_OF.get(edge["edge"], ""), "")
-        first = say("forms.stakes_off", off=aside, gap=edge["gap_shown"]) if aside else ""
-        told = [first or say("forms.stakes_every", gap=edge["gap_shown"])]
+        told = [_stand(lines.get(_FORM_OF.get(edge["edge"], "")), edge["gap_shown"])]
         if edge["splices"]:
             told.append(say("forms.splices", places=", ".join(one["along_shown"] for one in edge["splices"])))
         yield say("forms.edge_held", name=edge["name"], told="; ".join(told))
+
+
+def _stand(line: LineRow | None, gap: str) -> str:
+    """How far off the layout's stakes an edge's form stakes stand, and how far apart."""
+    if line is None or not line["off_shown"]:
+        return say("forms.stakes_every", gap=gap)
+    return say("forms.stakes_along", gap=gap) if line["yours"] else say("forms.stakes_off", off=line["off_shown"], gap=gap)
 
 
 def _diagonals(edges: EdgesPart) -> str:

@@ -198,6 +198,8 @@ def test_ground_is_cut_to_the_bottom_that_is_dug_at_each_place() -> None:
         grades = answer_to(patio(edge_along=along))["grades"]
         assert grades is not None and not grades["asks"]
         assert [(row["name"], row["outside"]["dig"]) for row in grades["digs"]] == [("A", 'cut 8-1/2"'), ("A-2", back)]
+        under = {row["name"]: row["base"] for row in grades["rows"]}
+        assert under["K4"] == '10"' and under["A-2"] == ('5"' if along == "curve" else '10"')
         assert ("At A-2 and B-2 they are to the underside of the base." in grades["base"][-1]) is (along == "curve")
         assert "bottom of the trench, *1' 2\"* under the tops" in grades["base"][-1]
         assert "to the bottom of the trench" in plain(forms_sides(answering(patio(edge_along=along)), ""))
@@ -353,7 +355,8 @@ def test_the_last_card_has_the_first_call_that_still_helps() -> None:
 def test_hubs_come_first_only_where_the_stakes_get_dug_out() -> None:
     clear = {**PATIO, "offset": "2 ft", "toward": "outside", "driven": "hub"}
     for job, told in ((PATIO, True), (clear, False)):
-        assert ("Set hubs outside the dig first." in plain(forms_sides(answering(job), ""))) is told
+        front = plain(forms_sides(answering(job), ""))
+        assert ("Hubs first: " in front or "Set hubs outside the dig first." in front) is told
 
 
 def test_paper_asks_for_no_string_only_until_the_forms_square_off_it() -> None:

@@ -125,7 +125,7 @@ def _back(plan: Plan, pad: Pad, plane: Plane, ground: Mapping[str, float]) -> It
             "share": share,
             "outside": top_of(plan, top, plane.start, ground.get(name), deeper),
             "inside": None,
-            "base": base_at(plan, deep_of(plan, None), share),
+            "base": base_at(plan, deep_of(plan, None), share, back=True),
         }
 
 

@@ -42,9 +42,13 @@ def rows_of(plan: Plan, grade: Grade) -> list[TopRow]:
     ]
 
 
-def base_at(plan: Plan, deep: Deep | None, share: float) -> str:
-    """Return how deep the base must be under the tops at a share, empty where nothing says it, and of a wall."""
-    return "" if deep is None or is_wall(plan) else thick(plan.tape, deep.drawn(share))
+def base_at(plan: Plan, deep: Deep | None, share: float, *, back: bool = False) -> str:
+    """Return how deep the base must be under the tops at a share, by a form with a thick edge that edge's; empty where
+    nothing says it, and of a wall. ``back``: at a corner behind straight sides."""
+    if deep is None or is_wall(plan):
+        return ""
+    by_edge = (plan.said.slab.thickness or 0.0) + edge_at(plan, back=back)
+    return thick(plan.tape, max(deep.drawn(share), by_edge))
 
 
 def has_of(rows: list[TopRow]) -> list[str]:

@@ -118,6 +118,7 @@ MESSAGES = {
     "forms.hubs": "Hubs first: *{shown}* {label}.",
     "forms.hubs_first": "Set hubs outside the dig first.",
     "forms.stakes_off": "form stakes {off} of yours, every {gap}",
+    "forms.stakes_along": "form stakes on the line of yours, every {gap}",
     "forms.stakes_every": "form stakes every {gap}",
     "forms.splices": "splices at {places}",
     "forms.edge_held": "*{name}:* {told}.",

@@ -124,6 +124,7 @@ MESSAGES = {
     "forms.hubs": "Primero los ~trompos~: *{shown}*, {label}.",
     "forms.hubs_first": "Primero los ~trompos~, afuera.",
     "forms.stakes_off": "~estacas~ de ~forma~ {off} de las suyas, cada {gap}",
+    "forms.stakes_along": "~estacas~ de ~forma~ en la línea de las suyas, cada {gap}",
     "forms.stakes_every": "~estacas~ de ~forma~ cada {gap}",
     "forms.splices": "empalmes en {places}",
     "forms.edge_held": "*{name}:* {told}.",
