@@ -65,7 +65,9 @@ def _stand(line: LineRow | None, gap: str) -> str:
     """How far off the layout's stakes an edge's form stakes stand, and how far apart."""
     if line is None or not line["off_shown"]:
         return say("forms.stakes_every", gap=gap)
-    return say("forms.stakes_along", gap=gap) if line["yours"] else say("forms.stakes_off", off=line["off_shown"], gap=gap)
+    if line["yours"]:
+        return say("forms.stakes_along", gap=gap)
+    return say("forms.stakes_off", off=line["off_shown"], gap=gap)
 
 
 def _diagonals(edges: EdgesPart) -> str:
