@@ -95,7 +95,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   // and into it.
   function lead(name, field) {
     setTimeout(() => {
-      const panel = name && document.getElementById(`panel-${name}`);
+      const panel = document.getElementById(`panel-${name}`);
       const wrong = () => [...panel.querySelectorAll(".wrong")].find((one) => one.textContent.trim())?.closest("[data-field]");
       const where = panel && (field ? panel.querySelector(`[data-field="${field}"], #${field}`) : wrong());
       for (let fold = where?.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;

@@ -19,6 +19,7 @@ from bowstring.report.alone import called
 from bowstring.report.forming.slopes import percent
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.build_lined import LinedPart, LinedSheet, LinedTable
+from bowstring.report.forms.checks import CheckRow
 from bowstring.sheet import brief
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -41,9 +42,9 @@ _SIGN_WIDE = (222.0, 92.0)
 ONE_SHEET = 2
 """Sides."""
 
-_SOME_SIGNED = 4
-"""So many of the distances past the line's joins are signed off where all of them would take a side more: each catches
-what no other does, and the Checks have the rest."""
+_MOST_SIGNED, _SOME_SIGNED = 5, 4
+"""At most so many of the distances past the line's joins are signed off: more have no room on a long line's side. Then
+so many where all of them would take a side more: each catches what no other does, and the Checks have the rest."""
 _SAFE, _SAFE_LINE = 13.0, 15.5
 _BOLD, _DIGITS = 0.9, 0.96
 """Of the room of a plain text what a bold one has, and one that is half numbers."""
@@ -59,7 +60,7 @@ def lined_sides(answer: Answer, date: str, old: str = "") -> str:
     if part is None or sheet is None or answer["stops"]:
         return ""
     count = len(answer["far_checks"]["rows"])
-    full = _Sheet(answer, part, sheet, count, old)
+    full = _Sheet(answer, part, sheet, min(count, _MOST_SIGNED), old)
     if full.count <= ONE_SHEET or not count:
         return full.html(date)
     some = [_Sheet(answer, part, sheet, most, old) for most in (_SOME_SIGNED, 0) if most < count]
@@ -296,7 +297,7 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
     kinks = [piece["kink_shown"] for piece in part["pieces"] if piece["kink_shown"]] if part else []
     rows = [(say("lined.sign_line"), say("forms.within", tolerance=tolerance) if tolerance else "")]
     rows += [(say("lined.sign_kinks"), "; ".join(kinks))] if kinks else []
-    for row in answer["far_checks"]["rows"][:most]:
+    for row in _spread(answer["far_checks"]["rows"], most):
         must = say("lined.sign_must", must=row["shown"], limit=row["limit_shown"])
         rows.append((say("face_checks.straight", start=row["from"], end=row["to"]), must))
     wall = bool(sheet["wall_signs"])
@@ -312,6 +313,13 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
     rows += standing_rows(answer)
     last = ("sleeves", "services", "booked") if wall else ("stakes", "sleeves", "services", "booked")
     return rows + [(say(f"forms.sign_{name}"), "") for name in last]
+
+
+def _spread(rows: Sequence[CheckRow], most: int) -> list[CheckRow]:
+    """So many rows at most, from the first to the last all along the line, or the last alone."""
+    if len(rows) <= most:
+        return list(rows)
+    return [rows[(at + 1) * len(rows) // most - 1] for at in range(most)]
 
 
 def _tops_signed(answer: Answer, *, wall: bool) -> list[tuple[str, str]]:

@@ -57,12 +57,10 @@ MESSAGES = {
         "Mida cada una desde el inicio de la línea, nunca de marca a marca, por la *~cara del concreto~*."
     ),
     # what is under it
-    "walled.below": (
-        "Zapata por arriba: *{footing}* abajo del canto del muro; fondo de la excavación *{dig}* abajo del canto."
-    ),
+    "walled.below": "Bajo el canto del muro: zapata por arriba *{footing}*, fondo de la excavación *{dig}*.",
     "walled.below_base": (
-        "Zapata por arriba: *{footing}* abajo del canto del muro, fondo de la zapata a {under}; fondo de la "
-        "excavación *{dig}* abajo del canto, con la base."
+        "Bajo el canto del muro: zapata por arriba *{footing}*, fondo de la zapata {under}, fondo de la excavación "
+        "*{dig}* con la base."
     ),
     "walled.below_bottom": "Pie del muro: *{height}* abajo del canto.",
     "walled.of_top": "canto {at}",
@@ -86,10 +84,7 @@ MESSAGES = {
     "walled.digs": "Corte o relleno; terreno",
     "walled.over_ground": "{form}; terreno",
     "walled.ground_at": "{dig}; {level}",
-    "walled.runs_with_top": (
-        "Se toma que la zapata corre con el canto, el muro igual de alto a todo lo largo. Si va ~a nivel~ o "
-        "escalonada, excave según el ~plano~."
-    ),
+    "walled.runs_with_top": ("Se toma que la zapata corre con el canto. Si no, excave según el ~plano~."),
     "walled.to_base": "Corte y relleno son hasta el fondo de la base, bajo la zapata.",
     "walled.near_cut_row": "~estacas~ a {gap} de una excavación de {deep} de hondo",
     "walled.near_cut": (
@@ -116,7 +111,7 @@ MESSAGES = {
         "fabricante admite {least}."
     ),
     "walled.no_plywood": "Ningún triplay de la lista se dobla en seco a R {radius}: {least} cuando menos.",
-    "walled.sheets": "Hojas de {across} x {along}, a todo el alto del muro: {outer} por fuera, {inner} por dentro.",
+    "walled.sheets": "Hojas de {across} x {along}, del alto del muro: {outer} por fuera, {inner} por dentro.",
     "walled.sheets_ripped": (
         "Hojas de {across} x {along}: {outer} por fuera, {inner} por dentro, y {ripped} para tiras: la fila de arriba "
         "es de solo {strip} de alto."
@@ -125,9 +120,9 @@ MESSAGES = {
     "walled.footing_edges": (
         "~Formas~ de la zapata: {outer} por fuera en R {out_radius}, {inner} por dentro en R {in_radius}."
     ),
-    "walled.footing_boards": "Zapata: {told} {stakes} ~estacas~ de ~forma~, un 10% de repuesto.",
+    "walled.footing_boards": "Zapata: {told} {stakes} ~estacas~ de ~forma~, 10% de repuesto.",
     "walled.footing_title": "~Formas~ de la zapata: cortes y ~estacas~",
-    "walled.footing_list": "{boards} ~tablas~, {stakes} ~estacas~ de ~forma~, un 10% de repuesto",
+    "walled.footing_list": "{boards} ~tablas~, {stakes} ~estacas~ de ~forma~, 10% de repuesto",
     "walled.first_outside": "Ponga primero la ~forma~ exterior.",
     "walled.first_inside": "Ponga primero la ~forma~ interior.",
     "walled.line_outside": "Cara exterior",
@@ -146,7 +141,7 @@ MESSAGES = {
     "walled.slip": "Con la punta {slip} fuera de escuadra, al muro le falta de espesor menos de {narrow}.",
     "walled.row_forms": "~Formas~",
     "walled.ask_level": "¿Va ~a nivel~ arriba?",
-    "walled.designed": "Presión, tirantes y puntales: el fabricante de la ~forma~ y un ingeniero con licencia.",
+    "walled.designed": "Presión, tirantes y puntales: el fabricante y un ingeniero con licencia.",
     "walled.stick_two": "Una vara con dos marcas: {marks}.",
     "walled.stick_first": "una cara",
     "walled.stick_other": "la otra cara",
