@@ -37,7 +37,11 @@ def line_sign(answer: Answer, *, id: str) -> str:
     if at != drawn:
         drawing.lines([[(0.0, at), (78.0, at)]], "line string dash")
     driven = answer["driven"]
-    if driven == "pin":
+    held = answer["on_line"]["pins"] == "back"  # a board goes between it and the drawing's line
+    if held:
+        drawing.path(_box(4.0, at, 74.0, drawn), "stake")
+        drawing.path(_circle((39.0, at - 8.0), 8.0), "stake")
+    elif driven == "pin":
         drawing.path(_circle((39.0, at), 11.0), "stake")
     elif driven == "board":
         drawing.path(_box(4.0, at - 8.0, 74.0, at), "stake")
@@ -46,7 +50,7 @@ def line_sign(answer: Answer, *, id: str) -> str:
         drawing.square((39.0, at), 11.0, "stake")
     if driven == "hub":
         drawing.dot((39.0, at), 2.6, "solid")
-    elif driven != "board":
+    elif driven != "board" and not held:
         drawing.lines([[(39.0, at - 16), (39.0, at + 16)], [(23.0, at), (55.0, at)]], "line")
     return drawing.finish((0.0, 0.0, 78.0, 88.0))
 

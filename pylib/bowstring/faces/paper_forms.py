@@ -32,6 +32,8 @@ from bowstring.sheet.markup import marked
 from bowstring.words import say
 from bowstring.words.stars import unstarred
 
+_COLUMNS = 3
+"""Of a table of marks along an edge: the stake, along, square off."""
 MORE = 34
 """Rows of a table on a further page."""
 
@@ -93,9 +95,9 @@ def _front(answer: Answer, edges: EdgesPart, date: str, old: str) -> tuple[str, 
         duo_html(answer, where, "form-hand"),
         "" if beside else plan,
         f'<div class="form-lines">{lines_html(around.lines)}{_boxed(around.box)}</div>',
-        f'<div class="form-tables of-{len(columns)}">{first}</div>',
+        f'<div class="{_class_of(columns, len(columns))}">{first}</div>',
         f'<div class="told-beside of-{fit.drawn}">{listed}{plan}</div>' if beside else listed,
-        foot_html(*foot),
+        foot_html(foot[0], say("forms.go_on") if fit.rest else foot[1]),
     ]
     dense = "dense " if fit.dense else ""
     front = f'<section class="side forms {dense}row-{fit.row}" aria-label="{label}">{"".join(parts)}</section>'
@@ -141,6 +143,12 @@ def _apron_told(deep: DeepPart | None) -> list[str]:
     return [*dug, " ".join(deep["joints"])]
 
 
+def _class_of(columns: list[Column], least: int) -> str:
+    """How the tables stand beside each other: an edge that tapers has its width in a column more."""
+    tapers = any(len(heads) > _COLUMNS for _name, heads, _rows in columns)
+    return f"form-tables of-{max(least, len(columns))}{' tapers' if tapers else ''}"
+
+
 def _more(answer: Answer, tables: list[Column], tops: list[TopRow], digs: list[TopRow], old: str) -> str:
     """The sides that follow both: the rest of the front's tables, then the rest of the tops, then the cut or fill that
     the back has no room for; two of them on one where they have room."""
@@ -150,7 +158,7 @@ def _more(answer: Answer, tables: list[Column], tops: list[TopRow], digs: list[T
     for start in range(0, most, MORE):
         now = [(name, head, rows[start : start + MORE]) for name, head, rows in tables if rows[start:]]
         made = "".join(tables_html([one]) for one in now)
-        inside.append((min(MORE, most - start), f'<div class="form-tables of-{max(2, len(tables))}">{made}</div>'))
+        inside.append((min(MORE, most - start), f'<div class="{_class_of(tables, 2)}">{made}</div>'))
     grades = grades_of(answer)
     for start in range(0, len(tops), MORE):
         part = tops[start : start + MORE]
@@ -167,13 +175,14 @@ def _more(answer: Answer, tables: list[Column], tops: list[TopRow], digs: list[T
 
 def _slab(answer: Answer, edges: EdgesPart) -> list[str]:
     """Which line the stakes stand on, and where the slab is from it."""
-    values = {"width": edges["width_shown"], "far": edges["far_width_shown"]}
-    key = "tapers" if edges["far_width"] is not None else edges["edge"]
+    width = edges["width_shown"]
+    if edges["far_width"] is not None:
+        width = say("forms.slab_tapers", near=width, far=edges["far_width_shown"])
     pour = pour_of(answer)
     thick = [say("forms.thick", depth=pour["depth_shown"])] if pour else []
     if pour and pour["deep"]["apron_paper"]:
         thick.append(pour["deep"]["apron_paper"])
-    lies = say(f"forms.slab_{key}", **values)
+    lies = say(f"forms.slab_{edges['edge']}", width=width)
     if edges["sides"] is not None:
         ends = {} if edges["both_ends"] else line_ends_of(answer)
         which = "pad.paper_both" if edges["both_ends"] else "pad.paper_one"

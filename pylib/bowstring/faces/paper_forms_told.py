@@ -46,8 +46,9 @@ def _check(edges: EdgesPart) -> str:
     """What proves the second edge: the diagonals, or how they are taped where there are too many to tell."""
     if edges["alike"]:
         return say("forms.diagonals", shown=edges["diagonal_shown"])
-    untold = say("edges.check_each") if edges["bays"] and edges["far_width"] is None else edges["check"]
-    return _diagonals(edges) or untold
+    if not edges["bays"] or edges["far_width"] is None:
+        return _diagonals(edges) or (say("edges.check_each") if edges["bays"] else edges["check"])
+    return _diagonals(edges) or f"{edges['check']} {say('edges.check_where')}"
 
 
 def _held(edges: EdgesPart, boards: BoardsPart) -> Iterator[str]:

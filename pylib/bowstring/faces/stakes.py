@@ -217,7 +217,11 @@ def _right(card: CardRow, old: CardRow | None) -> str:
 
 
 def _unread(answer: Answer, card: CardRow) -> list[str]:
-    """What the first card that builds on the stakes says while no check was read, where there is any."""
+    """What the first card that builds on the stakes says while no check was read, where there is any; that of a pad's
+    far corners what was read of them means."""
+    far = answer["far_checks"]
+    if card["kind"] == f"form_{CORNERS}" and far["read"]:
+        return list(far["told"])
     builds = card["kind"] == "board" or (card["mark"] and card["number"] == 1)
     return [say("card.note.no_check")] if builds and nothing_read(answer) else []
 

@@ -1,7 +1,4 @@
-"""The slab along the line, as a job says it: how wide, on which side, how thick, its boards, joints, grades and order.
-
-No stake of the layout hangs on any of it.
-"""
+"""The slab along the line, as a job says it; no stake of the layout hangs on any of it."""
 
 from __future__ import annotations
 
@@ -28,8 +25,6 @@ KEYS = SLAB_KEYS
 SIDES = ("inside", "outside", "left", "right")
 """The two edges of a slab: of a curve, or for who walks along the line."""
 
-HIGHEST_WASTE = 50.0
-
 SAME_PLACE = 0.001
 """Metres: two depths no farther apart were measured at one place."""
 
@@ -37,7 +32,7 @@ THICKEST = 6.0
 """Metres: a wall higher than that isn't formed by this; a bare number of millimetres on a tape in metres is."""
 
 MOST_LENGTHS, MOST_GROUND, MOST_DEPTHS, NAME = 12, 200, 60, 40
-MOST_PANELS = 500
+MOST_PANELS, HIGHEST_WASTE = 500, 50.0
 
 
 @dataclass(frozen=True)
@@ -371,15 +366,24 @@ def _grade(reader: Reader, *, fills: bool) -> GradeSaid:
         demanded=bool(grade.flag("stops")),
         instrument=_level(grade, "instrument"),
         on_line=grade.choice("along", SLOPE_ALONG) is not None,
-        ground=tuple(_ground(grade, row, one, fills=fills) for row, one in enumerate(rows)),
+        ground=_all_ground(grade, [_ground(grade, row, one, fills=fills) for row, one in enumerate(rows)]),
     )
+
+
+def _all_ground(grade: Reader, rows: list[GroundRead]) -> tuple[GroundRead, ...]:
+    """The heights of the ground, none of a place that has one already: nobody knows which of two holds."""
+    for row, one in enumerate(rows):
+        if any((one.stake, one.edge) == (other.stake, other.edge) for other in rows[:row]):
+            raise bad(grade.field(f"ground[{row}].stake"), "job.ground_twice", stake=one.stake)
+    return tuple(rows)
 
 
 def _ground(grade: Reader, row: int, value: object, *, fills: bool) -> GroundRead:
     one = grade.within(f"ground[{row}]", value, ("stake", "edge", "level"))
-    stake, edge, level = one.text("stake", NAME), one.choice("edge", SIDES), _level(one, "level")
-    if edge is None and fills:
-        edge = "outside"  # such a slab has one edge
+    stake, level = one.text("stake", NAME), _level(one, "level")
+    edge = one.choice("edge", SIDES) or ("outside" if fills else None)  # such a slab has one edge
+    if fills and edge == "inside":
+        raise bad(one.field("edge"), "job.ground_inside")
     if not stake or edge is None or level is None:
         raise bad(one.field("stake" if not stake else "edge" if edge is None else "level"), "job.ground_half")
     return GroundRead(stake, edge, level)

@@ -30,6 +30,8 @@ FAR = "far"
 _OF_B, _OF_A = (f"{start}-{end}" for start, end in FAR_PAIRS[:2])
 """The diagonals, by the far corner that each is on."""
 
+_BACK = "-".join(FAR_PAIRS[2])
+
 _SIDES = tuple(f"{start}-{end}" for start, end in SIDE_PAIRS)
 
 _NO_READING = ("differ", "unread")
@@ -77,14 +79,17 @@ def _read(plan: Plan, one: Judged, values: list[object]) -> ReadRow:
 
 
 def _told(plan: Plan, pad: Pad, read: list[ReadRow], apart: FarApart) -> Iterator[str]:
-    """What the readings that are out mean: a side's own says it of its corner; otherwise which corner stands where,
-    once both diagonals and the back are read and none of them twice by two lengths."""
-    tape = plan.layout.job.shown
-    if apart["out"]:
-        yield from _leaning(plan, pad, apart)
+    """What the readings that are out mean: a side's own says it of its corner; that both far corners lean, where only
+    the diagonals differ; otherwise which corner stands where, once both diagonals and the back are read and none of
+    them twice by two lengths."""
+    tape, verdicts = plan.layout.job.shown, {row["check"]: row["verdict"] for row in read}
+    over = {row["check"]: row["over"] for row in read if row["over"] is not None and row["verdict"] not in _NO_READING}
+    if _leans(over, apart) and not any(verdicts.get(key) in OUT for key in (_BACK, *_SIDES)):
+        yield say("face_checks.far_apart", size=apart["over_shown"], limit=apart["limit_shown"])
+        yield _leaning(plan, pad, apart)
+        return
     if not outs_of(read):
         return
-    over = {row["check"]: row["over"] for row in read if row["over"] is not None and row["verdict"] not in _NO_READING}
     out = {row["check"] for row in read if row["verdict"] in OUT}
     sides = [(key, pair[1]) for key, pair in zip(_SIDES, SIDE_PAIRS, strict=True) if key in out and key in over]
     yield from (_corner_told(tape, Stands(end, "", 0.0, over[key])) for key, end in sides)
@@ -106,17 +111,24 @@ def _corners(tape: Tape, pad: Pad, over: Mapping[str, float], limits: Mapping[st
         yield say("face_checks.far_across" if found.across else "face_checks.far_none")
 
 
-def _leaning(plan: Plan, pad: Pad, apart: FarApart) -> Iterator[str]:
-    """That both diagonals are in, and yet the pad is out of square, and how far its far end leans to which side.
+def _leans(over: Mapping[str, float], apart: FarApart) -> bool:
+    """Whether the diagonals differ by more than they may, the one about as much too long as the other is too short."""
+    differ = apart["over"] or 0.0
+    if abs(differ) <= apart["limit"] * (1 + 1e-9):
+        return False
+    return apart["out"] or abs(over[_OF_B] + over[_OF_A]) <= abs(differ) / 2
+
+
+def _leaning(plan: Plan, pad: Pad, apart: FarApart) -> str:
+    """How far the far end of a pad that is out of square leans to which side.
 
     Both far corners so far to one side make one diagonal longer and the other one shorter by that times the chord over
     the diagonal.
     """
     over = apart["over"] or 0.0
     tape = plan.layout.job.shown
-    yield say("face_checks.far_apart", size=apart["over_shown"], limit=apart["limit_shown"])
     lean = tape.show(tape.round(abs(over) * pad.diagonal / (2 * pad.arc.chord)))
-    yield say("face_checks.far_lean", size=lean, end=line_ends(plan)["b" if over > 0 else "a"])
+    return say("face_checks.far_lean", size=lean, end=line_ends(plan)["b" if over > 0 else "a"])
 
 
 def _corner_told(tape: Tape, one: Stands) -> str:

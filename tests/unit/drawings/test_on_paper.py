@@ -194,6 +194,17 @@ def test_the_curve_of_the_sign_is_on_its_hand() -> None:
     assert "M-36,76" not in (asked := hand_sign(unknown, id="hand")) and "M36,76" not in asked
 
 
+def test_a_pin_that_holds_a_board_touches_its_line_from_behind() -> None:
+    """No cross over its middle: who sets centers by the picture has the board half a pin too near."""
+    held = own(case("hub"))
+    held["driven"] = "pin"
+    centered = line_sign(held, id="line")
+    held["on_line"] = {**held["on_line"], "pins": "back"}
+    edge = line_sign(held, id="line")
+    assert "M39,2" in centered and "M39,2" not in edge  # the cross, 16 over the dashed line at 18
+    assert "M47,10" in edge and "M50,18" in centered  # the circles: 8 behind the line, and 11 around it
+
+
 def test_the_stake_of_the_sign_stands_off_the_line_where_the_stakes_do() -> None:
     assert (
         line_sign(case("ordinary"), id="line").count("bd-dash")

@@ -292,6 +292,16 @@ def test_two_diagonals_that_are_in_and_yet_apart_are_out_of_square() -> None:
     assert far["apart"]["out"] and far["outs"] == 1 and far["apart"]["over_shown"] == '3/4"'
     assert far["told"][1] == "A-2 and B-2 stand about 1/2\" toward B's side: square both sides again."
     assert front_of(job).count('The diagonals differ by 3/4"') == 3
+    more = read_of(("A-B-2", "25' 3/4\""), ("B-A-2", "24' 11-1/2\""), ("A-2-B-2", "20'"))  # the one is out by itself
+    for back in (more, more[:2]):
+        answered = answer_to({**job, "read": back})
+        leans = answered["far_checks"]
+        assert leans["outs"] == 1 and leans["told"] == [
+            'The diagonals differ by 1-1/4", 1/2" allowed: the pad is out of square.',
+            "A-2 and B-2 stand about 3/4\" toward B's side: square both sides again.",
+        ]
+        card = stakes_html(answered, len(layout_cards(answered)) + 1)
+        assert "square both sides again" in card and "No check read yet" not in card
     near = answer_to({**job, "read": read_of(("A-B-2", "25' 3/8\""), ("B-A-2", "25' 1/8\""))})["far_checks"]
     assert near["apart"] is not None and not near["apart"]["out"] and near["outs"] == 0
 
@@ -314,3 +324,27 @@ def test_the_numbers_say_that_a_check_is_out() -> None:
     assert out_of(answer_to(AGAINST), fields) is None  # type: ignore[arg-type]
     asked: Any = {"fields": fields}
     assert shown_later(asked, LastAnswer())["state"] == {"sign": "stop", "text": "1 check out"}
+
+
+def test_a_pads_ground_has_one_height_for_a_place_and_no_inside_edge() -> None:
+    """Of two heights the last one had won without a word."""
+    job = {**AGAINST, "grade": {**AGAINST.get("grade", {}), "from": "20 ft"}}
+    for rows, field in (
+        (
+            [{"stake": "A", "level": "19.5 ft"}, {"stake": "A", "edge": "outside", "level": "19.7 ft"}],
+            "grade.ground[1]",
+        ),
+        ([{"stake": "A", "edge": "inside", "level": "19.7 ft"}], "grade.ground[0]"),
+    ):
+        with pytest.raises(BadJob) as refused:
+            answer_to({**job, "grade": {**job["grade"], "ground": rows}})
+        assert refused.value.field.startswith(field)
+
+
+def test_the_card_of_the_tops_reads_the_rod_where_it_begins() -> None:
+    """From the building: 104.50 less each top's elevation."""
+    grade = {"slope": 1, "high": "A", "cross": 1, "low": "outside", "from": "100 ft", "instrument": "104.50 ft"}
+    card = next(one for one in answer_to({**AGAINST, "grade": grade})["form_cards"] if one["kind"] == "form_tops")
+    told = next(note for note in card["notes"] if "rod reads" in note)
+    levels = re.findall(r"\d+\.\d+", next(note for note in card["notes"] if note.startswith("At the building")))
+    assert re.findall(r"\d+\.\d+", told) == [f"{104.5 - float(level):.2f}" for level in levels] and len(levels) == 3

@@ -200,7 +200,10 @@ def _tops_notes(plan: Plan, filled: Filled, part: GradesPart, joints: JointsPart
         yield say("forming.note.building_tops", first=a_2, last=b_2, level=a, a=line_ends(plan)["a"])
     elif first["elevation"]:
         yield say("forming.note.elevation", level=f"{first['elevation']} {unit}")
-    if first["rod"]:
+    if first["rod"] and _from_building(filled, part):
+        values = {"first": far[0]["rod"], "last": far[-1]["rod"], "reading": first["rod"]}
+        yield say("forming.note.building_rods", a=line_ends(plan)["a"], **values)
+    elif first["rod"]:
         yield say("forming.note.rod", reading=first["rod"])
     if part["state"] == "near":
         yield part["short"]

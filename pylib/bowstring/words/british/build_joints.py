@@ -41,9 +41,7 @@ MESSAGES = {
     "joints.shape_never": (
         "Bays are {ratio} to 1, over 1.5. The curve is too tight for any number of bays to fix that: ask the designer."
     ),
-    "joints.shape_taper": (
-        "Where it is narrowest or widest bays are {ratio} to 1, over 1.5: ask the designer where joints go."
-    ),
+    "joints.shape_taper": "Bays run to {ratio} to 1, over 1.5: ask the designer where joints go.",
     "joints.shape_apron": (
         "Bay {number} is {ratio} to 1, over 1.5: the apron ends too near. Move that end, or ask the designer."
     ),

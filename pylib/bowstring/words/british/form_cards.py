@@ -31,6 +31,7 @@ MESSAGES = {
     "forming.note.hub_on": "{stake}'s peg lands on {what}: set that one farther away.",
     "forming.note.locates": "Hand-dig near marked services.",
     "forming.note.no_base": "No sub-base is given: ask how deep to dig.",
+    "forming.note.building_rods": "The staff reads: A-2 {first}, B-2 {last}, {a} {reading}.",
     "forming.note.rod": "There the staff reads {reading}.",
     "forming.note.bulkhead": "Stop end ready at joint {joint}.",
     "forming.title.hubs": "Pegs outside the dig",

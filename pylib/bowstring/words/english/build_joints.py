@@ -71,9 +71,7 @@ MESSAGES = {
         "Panels are {ratio} to 1, over 1.5. The curve is too tight for any number of panels to fix that: ask the "
         "designer."
     ),
-    "joints.shape_taper": (
-        "Where it is narrowest or widest panels are {ratio} to 1, over 1.5: ask the designer where joints go."
-    ),
+    "joints.shape_taper": "Panels run to {ratio} to 1, over 1.5: ask the designer where joints go.",
     "joints.shape_apron": (
         "Panel {number} is {ratio} to 1, over 1.5: the apron ends too near. Move that end, or ask the designer."
     ),

@@ -103,7 +103,7 @@ MESSAGES = {
     "face_checks.far_off": "Tape these once A-2 and B-2 stand. A0 and B0 are the concrete's corners, not your stakes.",
     "face_checks.far_most": "The two diagonals may differ by {limit}.",
     "face_checks.far_all": "Tape both diagonals and the back: then they tell which corner is off.",
-    "face_checks.far_apart": "The diagonals differ by *{size}*, {limit} allowed: the pad is out of square.",
+    "face_checks.far_apart": "The diagonals differ by {size}, {limit} allowed: the pad is out of square.",
     "face_checks.far_lean": "A-2 and B-2 stand about {size} toward {end}'s side: square both sides again.",
     "face_checks.far_sees_back": "catches {corner} off by {miss} along the side",
     "face_checks.far_sees_side": "catches {corner} off by {miss} sideways",

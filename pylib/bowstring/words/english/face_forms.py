@@ -6,6 +6,7 @@ MESSAGES = {
     "forms.more": "FORMS, more",
     "forms.front_title": "{title}: forms",
     "forms.back_title": "{title}: grade and pour",
+    "forms.go_on": "Tables go on: FORMS, more",
     "forms.turn_over": "Turn over: grade, pour",
     "forms.foot_grades": "Tops are each rounded from the exact value.",
     "forms.stakes_on": "Your stakes: {line}.",
@@ -16,7 +17,7 @@ MESSAGES = {
         "No form sheet until that is settled. If the slab is everything inside the curve, say that it fills it."
     ),
     "forms.slab_fills": "Slab fills the curve, out to A to B, {width} deep.",
-    "forms.slab_tapers": "Slab {width} wide at A, {far} at B.",
+    "forms.slab_tapers": "{near} (A) to {far} (B)",
     "forms.stakes_off_outside": "Your stakes: {shown} OUTSIDE the drawing's line.",
     "forms.stakes_off_centre": "Your stakes: {shown} INSIDE the drawing's line.",
     "forms.wall_outside": "Wall {size}, INSIDE the drawing's line.",

@@ -143,6 +143,7 @@ MESSAGES = {
     "forming.note.far_tops": "A-2: {first}. B-2: {last}. Other tops, joints: paper.",
     "forming.note.building_tops": "At the building: A-2 {first}, B-2 {last}. At {a}: {level}.",
     "forming.note.elevation": "A's outer top is at {level}.",
+    "forming.note.building_rods": "The rod reads: A-2 {first}, B-2 {last}, {a} {reading}.",
     "forming.note.rod": "There the rod reads {reading}.",
     "forming.note.every_top": "All tops: Build, and paper.",
     "forming.note.footing_first": "Footing first: order {order}.",

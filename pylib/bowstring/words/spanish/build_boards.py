@@ -190,5 +190,5 @@ MESSAGES = {
     "boards.too_low": (
         "{board} tiene {height} de alto: es poco para {depth} de ~concreto~. Use una más alta, o encime dos."
     ),
-    "boards.set_off": "{board} tiene {height} de alto: para {depth} déjela {off} arriba del suelo, arrímele tierra.",
+    "boards.set_off": "{board} mide {height}: para {depth} déjela {off} arriba del suelo, arrímele tierra.",
 }

@@ -128,8 +128,8 @@ MESSAGES = {
     "edges.ends_head": "{edge}: sus extremos, sin usar el ~centro~",
     "edges.end_in": "{mark}: {width} desde {near}, hacia el ~centro~, y {diagonal} desde {far}.",
     "edges.end_out": "{mark}: {width} desde {near}, alejándose del ~centro~, y {diagonal} desde {far}.",
-    "edges.end_same": "{mark}: lo mismo desde {near} y {far}.",
-    "edges.chord_reads": "Luego, de {first} a {last} debe medir {chord}.",
+    "edges.end_same": "{mark}: igual, {near} y {far}.",
+    "edges.chord_reads": "{first} a {last}: {chord}.",
     "edges.ends_by_stick": (
         "{first} y {last}: con la vara, ~a escuadra~ con la curva. Luego, de {first} a {last} debe medir {chord}."
     ),

@@ -78,10 +78,7 @@ MESSAGES = {
         "Los paneles son de {ratio} a 1, más de 1.5. "
         "La curva es tan cerrada que ninguna cantidad de paneles lo arregla: pregunte al proyectista."
     ),
-    "joints.shape_taper": (
-        "Donde es más angosto o más ancho los paneles son de {ratio} a 1, más de 1.5: "
-        "pregunte al proyectista dónde van las ~juntas~."
-    ),
+    "joints.shape_taper": "Hay paneles de {ratio} a 1, más de 1.5: pregunte al proyectista dónde van las ~juntas~.",
     "joints.shape_apron": (
         "El panel {number} queda de {ratio} a 1, más de 1.5: el tramo grueso termina muy cerca. Mueva ese "
         "extremo o pregunte al proyectista."

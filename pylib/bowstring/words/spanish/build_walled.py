@@ -149,7 +149,7 @@ MESSAGES = {
     "walled.line_is_right": "La línea es la cara derecha. La vara da la izquierda, a {width}.",
     "walled.unlisted": "No se listan las ~tablas~ de la zapata: calcúlelas de sus bordes.",
     "walled.no_stakes": "Sin ~estacas~ de ~forma~: las ~formas~ del muro van sobre la zapata.",
-    "walled.line_first": "Antes de colar la zapata, la línea también en sus ~formas~: anclas y llave.",
+    "walled.line_first": "Antes de colar la zapata, la línea en sus ~formas~: anclas y llave.",
     "walled.line_again": "Colada la zapata, la línea otra vez, desde los ~trompos~.",
     "walled.line_again_stakes": "Colada la zapata, la línea otra vez.",
     "walled.dig": "La excavación: {area} en planta, {volume} por cada {deep} de hondo.",

@@ -113,7 +113,7 @@ MESSAGES = {
     ),
     "face_checks.far_most": "Las dos diagonales pueden diferir en {limit}.",
     "face_checks.far_all": "Mida las dos diagonales y el fondo: así se sabe qué esquina está mal.",
-    "face_checks.far_apart": "Las diagonales difieren en *{size}*, se permite {limit}: la losa no está ~a escuadra~.",
+    "face_checks.far_apart": "Las diagonales difieren en {size}, se permite {limit}: la losa no está ~a escuadra~.",
     "face_checks.far_lean": (
         "A-2 y B-2 están como {size} hacia el lado de {end}: saque otra vez los dos lados ~a escuadra~."
     ),

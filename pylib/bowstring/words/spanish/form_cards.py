@@ -145,6 +145,7 @@ MESSAGES = {
     "forming.note.far_tops": "A-2: {first}. B-2: {last}. Lo demás y ~juntas~: papel.",
     "forming.note.building_tops": "En el edificio: A-2 {first}, B-2 {last}. En {a}: {level}.",
     "forming.note.elevation": "En A la ~forma~ exterior va a {level}.",
+    "forming.note.building_rods": "El estadal marca: A-2 {first}, B-2 {last}, {a} {reading}.",
     "forming.note.rod": "Ahí el estadal marca {reading}.",
     "forming.note.every_top": "Todos los cantos: Obra, y papel.",
     "forming.note.footing_first": "Primero la zapata: pida {order}.",
