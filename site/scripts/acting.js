@@ -36,12 +36,16 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   const standing = () => (root.dataset.sheet === "computed" && !("stale" in root.dataset) && look.shown?.card) || 0;
 
   // On a desk the numbers and their panels stand at the left, whatever is at the right.
-  function open(face, panel, field) {
+  function open(face, panel) {
     const { now, wide } = place;
     const stays = panel === "jobs" || (wide && face === "numbers");
     // From one panel to another nothing is put between them: Back leads to what was there before both.
     const go = now.panel && panel ? place.replace : place.go;
     go({ face: stays ? now.face : face, card: stays ? now.card : null, panel });
+  }
+
+  function into(face, panel, field) {
+    open(face, panel);
     lead(panel, field);
   }
 
@@ -118,8 +122,9 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
 
   const acts = {
     panel: ({ panel }) => open("numbers", panel),
+    answer: ({ panel }) => into("numbers", panel),
     "panel-close": () => place.leave(),
-    face: ({ face, open: panel = "", field }) => open(face, panel, field),
+    face: ({ face, open: panel = "", field }) => into(face, panel, field),
     // What the bar at the top says is to be answered, or stops: the first of it.
     asked({ open: answers }) {
       if (answers) {
@@ -131,7 +136,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       const stopped = bar.hidden && building("#build .build-rows .stop[data-open]");
       if (stopped) return open("build", stopped.dataset.open);
       const panel = bar.hidden ? "" : (bar.dataset.open ?? bar.dataset.panel);
-      open("numbers", panel, bar.dataset.field);
+      into("numbers", panel, bar.dataset.field);
     },
     go({ step, stake, checks, then }) {
       again = stake === undefined ? 0 : Number(step);

@@ -60,7 +60,7 @@ def lined_sides(answer: Answer, date: str, old: str = "") -> str:
     if part is None or sheet is None or answer["stops"]:
         return ""
     count = len(answer["far_checks"]["rows"])
-    full = _Sheet(answer, part, sheet, min(count, _MOST_SIGNED), old)
+    full = _Sheet(answer, part, sheet, count if count <= _MOST_SIGNED else _SOME_SIGNED, old)
     if full.count <= ONE_SHEET or not count:
         return full.html(date)
     some = [_Sheet(answer, part, sheet, most, old) for most in (_SOME_SIGNED, 0) if most < count]

@@ -78,7 +78,7 @@ def _bar(made: NumbersFace) -> str:
     asked = made["lines"][ask]["asked"] if ask else ""
     return (
         f'<div class="ask-bar" id="ask-bar"{hidden}>'
-        f'<button type="button" class="ask open" id="ask-open" data-do="panel" data-panel="{ask or "hand"}"'
+        f'<button type="button" class="ask open" id="ask-open" data-do="answer" data-panel="{ask or "hand"}"'
         f"{open_hidden}>"
         f'<span class="sign stop" aria-hidden="true">!</span><b id="ask-open-said">{escape(asked)}</b>'
         f"<i>{said('numbers.answer')}</i></button>"

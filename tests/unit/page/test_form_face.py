@@ -39,7 +39,8 @@ def test_every_field_stands_once_in_its_row_or_its_panel() -> None:
 def test_the_face_has_the_seven_measures_in_their_order_and_a_line_for_each_other_question() -> None:
     face = parts_of_form(form_html())[""]
     assert re.findall('data-row="arc-([a-z_]+)"', face) == list(ROWS)
-    assert re.findall('id="ask-([a-z]+)" data-do="panel"', face) == ["open", *ASKS]
+    assert re.findall('id="ask-([a-z]+)" data-do="panel"', face) == [*ASKS]
+    assert 'id="ask-open" data-do="answer"' in face
 
 
 def test_an_empty_face_is_short_and_asks_for_nothing_but_two_numbers() -> None:

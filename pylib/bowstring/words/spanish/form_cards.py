@@ -136,7 +136,7 @@ MESSAGES = {
     "forming.note.corners_square": "{shape}: {along}, {out} atrás, {across} en diagonal.",
     "forming.note.corners_square_past": "{shape}: {along}, {out} atrás (pasa de la esquina), {across} en diagonal.",
     "forming.note.corners_blade": "No cabe un triángulo con ~cinta~: use la ~escuadra de carpintero~.",
-    "forming.note.corners_off": "A0 y B0: esquinas del ~concreto~, no ~estacas~.",
+    "forming.note.corners_off": "A0 y B0: ~concreto~, no ~estacas~.",
     "forming.note.corners_again": "Se van al excavar: póngalas otra vez.",
     "forming.note.sides": "Los lados van {sides} atrás, ~a escuadra~ con {a}-{b}.",
     "forming.note.sides_both": "Los lados van {sides} atrás; luego la otra curva.",
