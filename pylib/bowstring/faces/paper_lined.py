@@ -182,8 +182,8 @@ class _Sheet:
         width, depth = self.sheet["width_shown"], self.sheet["depth_shown"]
         if self.answer["edges"] is None:
             return self._strong("edges")
-        if self.sheet["wall_shown"]:
-            return self.sheet["wall_shown"]
+        if self.part["wall_shown"]:
+            return self.part["wall_shown"]
         return say("lined.slab_thick", width=width, depth=depth) if depth else say("lined.slab_wide", width=width)
 
     def _back(self) -> tuple[Told, Told]:

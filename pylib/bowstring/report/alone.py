@@ -63,8 +63,8 @@ def is_wall(answer: Answer) -> bool:
 def drawn_line(answer: Answer) -> str:
     """Return which line the drawing has: a word of ``drawn_to``, ``unsure`` where nothing says it; of a slab's face, as
     of one that is walked on, ``edge``."""
-    line, sheet = answer["drawn_to"] or "unsure", answer["lined_sheet"]
-    lined = sheet is not None and bool(sheet["width_shown"]) and not sheet["wall_shown"]
+    line, part, sheet = answer["drawn_to"] or "unsure", answer["lined"], answer["lined_sheet"]
+    lined = part is not None and sheet is not None and bool(sheet["width_shown"]) and not part["wall_shown"]
     edged = lined or (edges_of(answer) is not None and not is_wall(answer))
     return "edge" if line == "face" and edged else line
 
@@ -79,7 +79,7 @@ def called(answer: Answer, key: str) -> str:
     """Return what a row of the build and its page are called: a wall has forms that are no boards, of a line, too."""
     if key != "boards":
         return say(f"build.{key}")
-    wall = bool(answer["lined_sheet"]["wall_shown"]) if answer["lined_sheet"] else is_wall(answer)
+    wall = bool(answer["lined"]["wall_shown"]) if answer["lined"] else is_wall(answer)
     return say("walled.row_forms" if wall else "build.boards")
 
 

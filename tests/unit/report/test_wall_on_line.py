@@ -68,7 +68,7 @@ def test_a_wall_without_its_footings_depth_has_no_depth_of_dig() -> None:
 def test_a_slabs_paper_is_as_it_was() -> None:
     told, answer = on_paper(CREEK), answer_to(CREEK)
     assert "Base under top: avg., least" in told and "Sawing" in told and "Steepest edge" in told
-    assert answer["lined_sheet"]["wall_shown"] == "" and answer["lined_sheet"]["wall_signs"] == []
+    assert answer["lined"]["wall_shown"] == "" and answer["lined_sheet"]["wall_signs"] == []
 
 
 @pytest.mark.parametrize("language", LANGUAGES)

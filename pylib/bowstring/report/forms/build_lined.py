@@ -114,6 +114,7 @@ class LinedPart(TypedDict):
         stations_shown: of the staked arc's ends, empty where the job says no starting station.
         concrete: on which hand it is for who walks from the start; concrete_at_arc: from A to B, and which edge of it
             the staked arc is; both empty while that isn't known.
+        wall_shown: how thick and high a wall is, with its footing, empty of a slab.
     """
 
     at: int
@@ -129,6 +130,7 @@ class LinedPart(TypedDict):
     concrete: str
     concrete_at_arc: str
     standing: list[LinedStanding]
+    wall_shown: str
 
 
 @final
@@ -189,7 +191,6 @@ class LinedSheet(TypedDict):
         width_shown, depth_shown: of the slab, empty where that isn't said; edge_signed: how thick its edge is and how
             wide, apron_shown: how thick the apron is, empty without one; from_start: from where and along what the
             places are told at which pieces begin; stakes: form stakes to buy, 0 where no board bends.
-        wall_shown: how thick and high a wall is, with its footing, empty of a slab.
         wall_signs: a wall's sizes to sign off, and how far under its top its footing and its dig are; none of a slab.
         read_from: the height of the instrument, and from which top all heights are told; empty without levels.
         parts: in the order of the build's rows; places: in order along the line, none before there is a slab.
@@ -199,7 +200,6 @@ class LinedSheet(TypedDict):
     depth_shown: str
     edge_signed: str
     apron_shown: str
-    wall_shown: str
     wall_signs: list[LinedSign]
     from_start: str
     stakes: int

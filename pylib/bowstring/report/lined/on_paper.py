@@ -28,7 +28,6 @@ def sheet_of(plan: LinePlan, hubs: LineHubs | None) -> LinedSheet:
         "depth_shown": thick(tape, slab.thickness) if slab.thickness is not None else "",
         "edge_signed": edge_signed(plan.plan),
         "apron_shown": thick(tape, slab.apron.thickness) if slab.apron is not None else "",
-        "wall_shown": wall_sizes.size_of(plan),
         "wall_signs": wall_sizes.signs_of(plan),
         "from_start": say("lined.from_start", first=line.first_told(plan)),
         "stakes": boards.stakes_bought(plan),

@@ -33,6 +33,7 @@ from bowstring.report.lined.on_paper import sheet_of
 from bowstring.report.lined.pages import page_of, row_of
 from bowstring.report.lined.plan import line_plan_of
 from bowstring.report.lined.standing import cautions_along, standing_along
+from bowstring.report.lined.wall_sizes import size_of
 
 
 class Lined:
@@ -96,7 +97,8 @@ class Lined:
         """The answer's ``lined``."""
         b_from_a = b_from_line(self.plan.plan.layout, short=True)
         told = concrete_told(self.plan), concrete_at_arc(self.plan)
-        return report_part(self.plan, self.pages, Beside(b_from_a, *told, standing_along(self.plan)))
+        beside = Beside(b_from_a, *told, standing_along(self.plan), size_of(self.plan))
+        return report_part(self.plan, self.pages, beside)
 
     @cached_property
     def sheet(self) -> LinedSheet:
