@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Iterator
 from itertools import groupby
 
@@ -18,6 +19,7 @@ from bowstring.words import say
 USUAL_GAP = 1.2
 """Metres: the usual widest gap on a tape in metres; on one in feet it is four feet."""
 _TOLD = 2
+_PIECE = re.compile(rf"({'|'.join(PIECES)})-([0-9]+)-")
 _REST = ("title", "note", "ties", "known", "fall", "errors", "control", "got")
 
 
@@ -178,26 +180,13 @@ def _way(typed: Typed) -> QuestionLine:
 
 def _kept_ways(typed: Typed) -> Iterator[tuple[int, list[str]]]:
     """What was entered for the other arcs of a line while they were staked, each with the number of its piece."""
-    rows = [
-        sorted(
-            {
-                int(row)
-                for name in typed
-                for head, _, rest in [name.partition("-")]
-                for row in [rest.partition("-")[0]]
-                if head == group and row.isdecimal()
-            }
-        )
-        for group in PIECES
-    ]
-    numbered = [(PIECES[0], row, number) for number, row in enumerate(rows[0], 1)]
-    numbered += [(PIECES[1], row, number) for number, row in enumerate(rows[1], len(rows[0]) + 2)]
-    for group, row, number in numbered:
-        more = typed.get(f"{group}-{row}-more", "")
-        if '"ground-' not in more:
-            continue
+    found = {(one[1], int(one[2])) for name in typed if (one := _PIECE.match(name))}
+    before, after = (sorted(row for group, row in found if group == name) for name in PIECES)
+    numbered = [(number, PIECES[0], row) for number, row in enumerate(before, 1)]
+    numbered += [(number, PIECES[1], row) for number, row in enumerate(after, len(before) + 2)]  # past the staked arc
+    for number, group, row in numbered:
         try:
-            kept = json.loads(more)
+            kept = json.loads(typed.get(f"{group}-{row}-more", "{}"))
         except ValueError:
             continue  # another page's: nothing is told of what can't be read
         if names := [str(kept[name]) for name in kept if name.startswith("ground-") and name.endswith("-name")]:

@@ -41,9 +41,6 @@ HUBS_CARD = "form_hubs"
 DIG_CARD = "form_dig"
 """The one before which every arc of a line has its hubs."""
 
-POUR_CARD = "form_pour"
-"""The last one, before the truck comes."""
-
 _NUMBERS = re.compile(r"[0-9][0-9 '\"/.,-]*")
 """The numbers of a note: two notes that differ in nothing else tell of one thing."""
 

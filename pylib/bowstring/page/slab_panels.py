@@ -72,7 +72,7 @@ def slope_html(page: Entries) -> str:
 
 def _along(page: Entries) -> str:
     """Along which line an apron is given, right under its figures, with what is taken."""
-    asked = _choice(page, _ALONG, lambda field, value: f"<span>{_words(field, value)}</span>")
+    asked = _choice(page, _ALONG, _plainly)
     return f'<div data-pieces="one">{_told_of(APRON)}{asked}</div>'
 
 

@@ -7,8 +7,8 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from html import escape
 
 from bowstring.faces.passes import card_at, changed, count, first_open, marks, standing
-from bowstring.faces.stakes import DIG_CARD, HUBS_CARD, POUR_CARD, Before, stakes_html, steps_list_html
-from bowstring.faces.unread import card_text, unread_along
+from bowstring.faces.stakes import DIG_CARD, HUBS_CARD, Before, stakes_html, steps_list_html
+from bowstring.faces.unread import POUR, card_text, unread_along
 from bowstring.page.beside import done_of, marks_of
 from bowstring.page.stood import moved_marks
 from bowstring.page.talk import Asked
@@ -45,7 +45,7 @@ def staking(answered: Answer, asked: Asked, link: Callable[[], str]) -> dict[str
     anew = _anew(answered, asked["fields"], card)
     was = _before(answered, asked, card, done_marks, link)
     bare = _bare(answered, asked["fields"], card, done)
-    unread = unread_of(answered, asked["fields"]) if card_at(answered, card)["kind"] == POUR_CARD else ""
+    unread = unread_of(answered, asked["fields"]) if card_at(answered, card)["kind"] == POUR else ""
     html = stakes_html(answered, card, done, anew, done_marks, was, bare, unread)
     made |= {"html": html, "say": _spoken(answered, card)}
     made |= _suspected(answered, card)

@@ -98,8 +98,9 @@ def marks_of(plan: Plan) -> Marks:
     behind = {OUTSIDE: outward - outer.first, INSIDE: inner.first - outward}
     boarded, past = None, 0.0
     for key, off in behind.items():
-        if lines[key].is_arc and stands_behind(plan, off, thickness) is not None:
-            boarded, past = key, stands_behind(plan, off, thickness) or 0.0
+        held = stands_behind(plan, off, thickness) if lines[key].is_arc else None
+        if held is not None:
+            boarded, past = key, held
     return Marks(outer, inner, Edge(plan.line, outward, outward), yours, boarded, plan.shares(), past)
 
 
