@@ -67,7 +67,9 @@ export function thumbKeys({ isDecimal, shown }) {
   // The next field: an empty measure before one that is given; in a panel the one below.
   function next(from = field) {
     const panel = from.closest(".panel, .made");
-    const all = [...(panel ?? at("numbers-face")).querySelectorAll('input[type="text"], input[data-keys]')].filter((one) => one.offsetParent);
+    const all = [...(panel ?? at("numbers-face")).querySelectorAll('input[type="text"], input[data-keys]')].filter(
+      (one) => one.offsetParent,
+    );
     const after = [...all.slice(all.indexOf(from) + 1), ...(panel ? [] : all.slice(0, all.indexOf(from)))];
     const other = panel ? after[0] : (after.find((one) => !one.value.trim()) ?? after[0]);
     if (!other) return done();
@@ -92,7 +94,7 @@ export function thumbKeys({ isDecimal, shown }) {
   }
 
   const acts = {
-    delete: () => put("", Math.max(0, field.selectionEnd - (field.selectionEnd > field.selectionStart ? field.selectionEnd - field.selectionStart : 1))),
+    delete: () => put("", Math.max(0, field.selectionEnd - Math.max(1, field.selectionEnd - field.selectionStart))),
     clear() {
       field.select();
       put("");

@@ -2,13 +2,13 @@
 // Nothing is laid out, computed, rounded or worded here; the words shown before Python is up stand in the page.
 
 import { acting } from "./acting.js";
-import { address, desk } from "./desk.js";
 import { remembering } from "./answers.js";
 import { asking } from "./asking.js";
+import { aloud, awake } from "./awake.js";
+import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
+import { address, desk } from "./desk.js";
 import { at, form, write } from "./document.js";
 import { dressed, languageList } from "./dressed.js";
-import { copyHolds, linkInAddress, wasCopied } from "./copy.js";
-import { aloud, awake } from "./awake.js";
 import { faces } from "./faces.js";
 import { nameOf, reading, rowsFor, typed, values } from "./form.js";
 import { openJob } from "./job.js";
@@ -19,8 +19,8 @@ import { numbersFace } from "./numbers.js";
 import { workOffline } from "./offline.js";
 import { onPaper } from "./paper.js";
 import { progress } from "./progress.js";
-import { sitePlan } from "./siteplan.js";
 import { shownList, shownUnit } from "./shownin.js";
+import { sitePlan } from "./siteplan.js";
 import { starting } from "./starting.js";
 import { undoing } from "./undo.js";
 import { unitAsked } from "./unitasked.js";
@@ -108,7 +108,14 @@ function opened(fields, id) {
 }
 
 const undo = undoing();
-const job = openJob({ keep, words: words.job, undo, changed: () => changed(false), switched: () => switched(), listed: () => work.list() });
+const job = openJob({
+  keep,
+  words: words.job,
+  undo,
+  changed: () => changed(false),
+  switched: () => switched(),
+  listed: () => work.list(),
+});
 const marks = () => look.shown?.marks ?? {};
 const renumbered = () => look.shown?.renumbered;
 const steps = progress({ touched: job.touched, undo, words: words.job, restore: job.restore, marks, renumbered });
@@ -126,7 +133,22 @@ const place = faces({
   },
 });
 const staysOn = awake(() => place.now.face === "stakes" && steps.done().length > 0);
-const look = looking({ root, place, job, steps, voice, last, address, status, announce, words, ask: (...call) => ask(...call), papered: () => paper.named(), named: () => jobName(), painted: () => acts.painted() });
+const look = looking({
+  root,
+  place,
+  job,
+  steps,
+  voice,
+  last,
+  address,
+  status,
+  announce,
+  words,
+  ask: (...call) => ask(...call),
+  papered: () => paper.named(),
+  named: () => jobName(),
+  painted: () => acts.painted(),
+});
 const door = wallDoor({
   place,
   ask: (...call) => ask(...call),
@@ -154,7 +176,11 @@ const work = desk({
 });
 
 const asked = asking({
-  questions: (keyed) => look.questions({ numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked() }) }, keyed),
+  questions: (keyed) =>
+    look.questions(
+      { numbers, plan, unit, typedJob: () => ({ fields: values(), panel: place.now.panel, ...numbers.asked() }) },
+      keyed,
+    ),
   ahead: look.ahead,
   later: () => look.later({ work }),
   waiting: () => status("waiting"),
