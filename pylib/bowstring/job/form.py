@@ -242,7 +242,8 @@ class JointsForm(TypedDict, total=False):
 @final
 class GroundReadForm(TypedDict):
     """A height measured of the ground at a stake's ``inside`` or ``outside`` edge, or the ``left`` or ``right`` one; a
-    slab that fills its curve has one edge, and none has to be said."""
+    slab that fills its curve has one edge, and none has to be said. Where ``ground_by`` says ``rod``, ``level`` is what
+    a rod read there."""
 
     stake: str
     edge: NotRequired[str]
@@ -251,7 +252,7 @@ class GroundReadForm(TypedDict):
 
 # The tops: at A and at B, or a slope in percent, along the slab's middle or the drawn `line`, and the end that is high;
 # the cross slope and the edge that is low, or a crown; the limits, and whether the sheet stops past them; the height of
-# the instrument, and the ground as measured.
+# the instrument, and the ground as measured: heights, or by `rod` what a rod read on it.
 GradeForm = TypedDict(
     "GradeForm",
     {
@@ -268,6 +269,7 @@ GradeForm = TypedDict(
         "stops": bool,
         "instrument": Size,
         "ground": Sequence[GroundReadForm],
+        "ground_by": str,
     },
     total=False,
 )

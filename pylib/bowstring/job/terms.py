@@ -33,6 +33,9 @@ POURED = ("slab", "wall")
 SLOPE_ALONG = ("line",)
 """Along what the slope runs; along the middle of the slab where a job doesn't say."""
 
+GROUND_BY = ("rod",)
+"""What is given of the ground: rod readings from the job's instrument; heights where a job doesn't say."""
+
 APRON_ALONG = ("line", "outer")
 """Along what a job gives an apron: the drawing's line, or the outer form; along that, too, where it doesn't say."""
 

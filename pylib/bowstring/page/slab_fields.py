@@ -9,7 +9,7 @@ import re
 from collections.abc import Callable, Collection, Mapping, Sequence
 
 from bowstring.errors import BadJob, bad
-from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, EDGE_ALONG, POURED, SLAB_KEYS, SLOPE_ALONG
+from bowstring.job.terms import APRON_ALONG, BACKS, BOARD_LEVELS, EDGE_ALONG, GROUND_BY, POURED, SLAB_KEYS, SLOPE_ALONG
 from bowstring.units.lengths import read_length
 
 Typed = Mapping[str, str]
@@ -61,6 +61,7 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("grade.cross_limit", "slope", "grade_cross_limit", ()),
     ("grade.stops", "flag", "grade_stops", ()),
     ("grade.instrument", "signed", "grade_instrument", ()),
+    ("grade.ground_by", "choice", "grade_ground_by", ("", *GROUND_BY)),
     ("grade.ground", "heights", "grade_ground", ()),
 )
 """Each with its place, kind, word and choices, see ``fields.Field``."""
@@ -71,7 +72,7 @@ _OF_A_PAD = ("slab.sides", "slab.both_ends", "slab.back", "slab.edge_along")
 _OF_AN_EDGE = {"slab-sides", "slab-edge_width", "slab-edge_depth"}
 """Without one of them nobody asks how far round a thick edge runs."""
 
-_ALONG, _APRON = "slab.apron.along", ("from", "to", "thickness")
+_ALONG, _APRON_IDS = "slab.apron.along", tuple(f"slab-apron-{name}" for name in ("from", "to", "thickness"))
 _SLOPE_ALONG, _SLOPED = "grade.along", {"grade-slope", "grade-to"}
 
 OF_NO_WALL = ("slab.edge_width", "slab.edge_depth", "slab.apron.", "slab.depths")
@@ -143,8 +144,9 @@ def _is_left(place: str, typed: Typed) -> bool:
         return True
     if place == _SLOPE_ALONG and ("slab-fills" in typed or not _SLOPED & typed.keys()):
         return True  # it sloped; and one that fills its curve slopes along its string
-    # Which line an apron would be along says no apron yet.
-    return place == _ALONG and not any(f"slab-apron-{end}" in typed for end in _APRON)
+    # Which line an apron would be along says no apron yet, nor how the ground was read that there is any.
+    of = {_ALONG: _APRON_IDS, "grade.ground_by": ("grade-ground",)}.get(place)
+    return of is not None and not any(name in typed for name in of)
 
 
 def _value(kind: str, text: str, place: str) -> object:

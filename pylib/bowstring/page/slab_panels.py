@@ -65,9 +65,15 @@ def slope_html(page: Entries) -> str:
             _choice(page, "grade.low", _low),
             page.fold("crown", page.plain(["grade.crown"])),
             page.fold("limits", page.plain(_LIMITS)),
-            page.fold("heights", page.plain(["grade.instrument", "grade.ground"])),
+            page.fold("heights", _heights(page)),
         ]
     )
+
+
+def _heights(page: Entries) -> str:
+    """The instrument, and the ground by heights or by what the rod read."""
+    by = _choice(page, "grade.ground_by", _plainly, asked=True)
+    return page.plain(["grade.instrument"]) + by + page.plain(["grade.ground"])
 
 
 def _along(page: Entries) -> str:

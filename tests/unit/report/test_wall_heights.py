@@ -10,10 +10,11 @@ from typing import Any
 
 import pytest
 
+from bowstring import BadJob, answer, read_link, write_link
 from bowstring.faces.build import build_html
 from bowstring.faces.paper_forms import forms_sides
 from bowstring.page.calls import Calls
-from bowstring.page.fields import fields_of_job
+from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.sheet.text import sheet_text
 from bowstring.words import say, speak
 from helping import answer_to
@@ -198,9 +199,10 @@ RODS = [{"stake": name, "edge": "outside", "level": level} for name, level in ((
 
 
 @pytest.mark.parametrize(("grade", "told"), [
-    ({"ground": RODS}, "A outer is 4.20: over 30' 0\" from the tops. These look like rod readings: type heights, HI "
-                       "109.00 minus rod."),
-    ({"ground": RODS, "instrument": None}, "These look like rod readings: type heights, or HI minus rod."),
+    ({"ground": RODS}, "A outer is 4.20: over 30' 0\" from the tops. These look like rod readings: mark them so, "
+                       "with the HI."),
+    ({"ground": RODS, "ground_by": "rod", "instrument": "9.20 ft"},
+     "The HI is 9.20, the top at A 104.50. Measure both from one benchmark."),
     ({"ground": [AT_A, RODS[1]]}, "M outer is 5.10: over 30' 0\" from the tops."),  # one of them is enough
     ({"ground": [{**AT_A, "level": "702 ft"}]}, "The top at A is 104.50. Measure both from one benchmark."),
     ({"ground": [AT_A], "from": None, "instrument": None}, "The top at A has no elevation: type it first."),
@@ -232,3 +234,32 @@ def test_a_slabs_heights_are_held_to_it_too_and_honest_ground_isnt() -> None:
     assert filled["stop"]["head"] == say("grades.far_head") and filled["ways"] == [] and filled["digs"] == []
     steep = [{**AT_A, "level": "133 ft"}, {**AT_A, "stake": "M", "level": "75.5 ft"}]
     assert answered(**{**LEVELS, "ground": steep})["grades"]["stop"] is None
+
+
+def test_ground_by_the_rod_is_the_ground_by_its_heights() -> None:
+    """The instrument's height less each reading, subtracted here by hand; nothing else of the answer differs."""
+    hi, levels = 109.0, [float(read["level"].split()[0]) for read in RODS]
+    grade = {**WALL["grade"], **LEVELS, "instrument": f"{hi} ft"}
+    rods = {**WALL, "slab": FOOTED, "grade": {**grade, "ground": RODS, "ground_by": "rod"}}
+    heights = [{**read, "level": f"{hi - level:.2f} ft"} for read, level in zip(RODS, levels, strict=True)]
+    by_rod = answer_to(rods)["grades"]
+    by_height = answer_to({**rods, "grade": {**grade, "ground": heights}})["grades"]
+    assert by_rod["stop"] is None and by_rod["rows"] == by_height["rows"] and by_rod["digs"] == by_height["digs"] != []
+    fields = fields_of_job(rods)  # type: ignore[arg-type]
+    assert fields["grade-ground_by"] == "rod" and job_of_fields(fields)["grade"]["ground_by"] == "rod"
+    assert read_link(write_link(rods))["grade"] == rods["grade"]
+    no_ground = {name: text for name, text in fields.items() if name != "grade-ground"}
+    assert "ground_by" not in job_of_fields(no_ground)["grade"], "left there, it says nothing of no reading"
+
+
+@pytest.mark.parametrize(("grade", "field"), [
+    ({"instrument": None}, "grade.instrument"),
+    ({"ground": [{**AT_A, "level": "-4.20 ft"}]}, "grade.ground[0].level"),
+    ({"ground_by": "staff"}, "grade.ground_by"),
+])  # fmt: skip
+def test_rod_readings_need_the_instrument_and_have_no_minus(grade: dict[str, Any], field: str) -> None:
+    all_of_it = {**WALL["grade"], **LEVELS, "ground": RODS, "ground_by": "rod", **grade}
+    kept = {key: value for key, value in all_of_it.items() if value is not None}
+    with pytest.raises(BadJob) as refused:
+        answer({**WALL, "slab": FOOTED, "grade": kept})
+    assert refused.value.field == field

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bowstring.job.forming import GroundRead
+from bowstring.job.grading import GroundRead
 from bowstring.report.forming.heights import elevation
 from bowstring.report.forming.plan import Plan, of_curve
 from bowstring.report.forms.build_grades import GradeStop, TopRow
@@ -34,9 +34,10 @@ def far_stop(plan: Plan, rows: Sequence[TopRow], start: float) -> tuple[GradeSto
     shown = {"where": _where(plan, one), "level": elevation(tape, one.level), "most": tape.show_whole(MOST)}
     if said.start is None:
         do = say("grades.far_no_top")
+    elif said.by_rod and said.instrument is not None:
+        do = say("grades.far_hi", hi=elevation(tape, said.instrument), top=elevation(tape, start))
     elif all(0.0 <= read.level <= LONGEST_ROD for read in far):
-        hi = said.instrument
-        do = say("grades.far_rods") if hi is None else say("grades.far_rods_hi", hi=elevation(tape, hi))
+        do = say("grades.far_rods")
     else:
         do = say("grades.far_levels", top=elevation(tape, start))
     return {"head": say("grades.far_head"), "text": f"{say('grades.far_text', **shown)} {do}", "why": ""}, do

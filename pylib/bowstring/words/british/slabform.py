@@ -17,6 +17,8 @@ MESSAGES = {
     "form.grade_crown": "Camber",
     "form.grade_instrument": "Height of collimation",
     "form.grade_instrument.help": "In the same heights as the tops. The staff readings follow.",
+    "form.grade_ground_by.none": "Levels",
+    "form.grade_ground_by.rod": "Staff readings from this height",
     "form.section_limits.help": (
         "The drawing, the specification and the regulations govern. Your tops are checked against these."
     ),

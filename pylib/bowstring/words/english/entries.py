@@ -72,5 +72,6 @@ MESSAGES = {
     "entry.of_line.grade.to": "top of the LEFT form at the end",
     "entry.grade.crown": "crown",
     "entry.grade.instrument": "height of instrument",
-    "entry.grade.ground.level": "height of the ground, row {first}",
+    "entry.grade.ground_by": "the ground is given by",
+    "entry.grade.ground.level": "the ground, row {first}",
 }

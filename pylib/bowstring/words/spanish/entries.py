@@ -74,5 +74,6 @@ MESSAGES = {
     "entry.of_line.grade.to": "canto de la ~forma~ IZQUIERDA en el final",
     "entry.grade.crown": "bombeo",
     "entry.grade.instrument": "altura del aparato",
-    "entry.grade.ground.level": "altura del terreno, renglón {first}",
+    "entry.grade.ground_by": "el terreno está dado por",
+    "entry.grade.ground.level": "el terreno, renglón {first}",
 }
