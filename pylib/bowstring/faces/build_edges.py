@@ -71,6 +71,7 @@ def _page(part: EdgesPart) -> Iterator[str]:
     first, *rest = part["passes"]
     yield (note if part["dug_out"] else paragraph)(strong(first))
     yield paragraph(strong(" ".join(rest)))
+    yield "".join(note(strong(text)) for text in part["off_line"])
     if part["stick"] is not None:
         yield _stick(part["stick"])
     for second in part["seconds"]:

@@ -27,7 +27,10 @@ def told_of(answer: Answer, edges: EdgesPart, boards: BoardsPart | None, deep: D
     told += [*_in_threes([*edges["form"], *edges["sides_how"]]), check] if edges["stick"] is None else [check]
     if edges["stick"] is not None:
         told += edges["form"][1:]  # how far off its stakes stand is told with each edge's
-    told += [_dig(answer, edges, deep), *([deep["edge_dug"]] if deep and deep["edge_dug"] else [])]
+    told += [
+        " ".join([_dig(answer, edges, deep), *edges["off_line"]]),
+        *([deep["edge_dug"]] if deep and deep["edge_dug"] else []),
+    ]
     if boards is None:
         return told
     if boards["remedy"]:  # no board to screw yet

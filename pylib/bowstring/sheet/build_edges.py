@@ -28,7 +28,7 @@ def edges(answer: Answer) -> Iterator[Block]:
     if part["taper"]:
         yield Items(part["taper"])
     yield from _lines(part)
-    yield Items([*part["passes"], *part["form"], *part["sides_how"]], first=1)
+    yield Items([*part["passes"], *part["off_line"], *part["form"], *part["sides_how"]], first=1)
     stick = part["stick"]
     if stick is not None:
         yield Heading(stick["title"])

@@ -112,8 +112,6 @@ def _how(plan: Plan, marks: Marks, halved: bool) -> Iterator[str]:
         if plan.taper is None:
             key = "walled.from_stakes" if is_wall(plan) else "edges.from_stakes"
             yield say(key, outer=offs[0], inner=offs[1])
-    if plan.layout.job.got:
-        yield say("edges.got")
 
 
 def _proof(plan: Plan, marks: Marks) -> str:

@@ -9,6 +9,7 @@ from bowstring.report.forming.edge_lines import CURB, OVERDIG, dug_past, footing
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, Marks, marks_of
 from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
 from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
+from bowstring.report.forming.off_line import told_off_line
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_wall
 from bowstring.report.forming.quantities import thick
 from bowstring.report.forming.standing import report_standing, short_told
@@ -71,6 +72,7 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "footing_shown": _footing_shown(plan),
         "passes": [*passes_told(plan, marks), *ends_dug(plan), *dig_told(plan)],
         "dug_out": dug_out(plan, marks),
+        "off_line": told_off_line(plan, marks, dug=dug_out(plan, marks)),
         "taper": list(_taper(plan)),
         "standing": standing,
         "notes": [*in_the_way(plan, marks, ground), *_notes(plan, marks, tight)],

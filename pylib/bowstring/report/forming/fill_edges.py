@@ -13,6 +13,7 @@ from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, stands_be
 from bowstring.report.forming.edge_stick import passes_of
 from bowstring.report.forming.edges import more_of
 from bowstring.report.forming.fill_stand import bent_of, curve_gap_of, edge_curve, stand_curve, stand_straight
+from bowstring.report.forming.off_line import told_of_curve, told_of_hubs
 from bowstring.report.forming.pad_edges import (
     length_of,
     opposite,
@@ -22,6 +23,7 @@ from bowstring.report.forming.pad_edges import (
     pad_rows,
     straight_line,
 )
+from bowstring.report.forming.pass_fill import hubs_of_fill
 from bowstring.report.forming.pins import held_lines
 from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.report.forming.quantities import fine_tape
@@ -85,6 +87,7 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "footing_shown": [],
         "passes": passes_of(plan, dug),
         "dug_out": dug,
+        "off_line": [*told_of_hubs(plan, hubs_of_fill(plan))] if dug else told_of_curve(plan),
         "taper": [],
         "standing": standing,
         "notes": list(_notes(plan, filled)),

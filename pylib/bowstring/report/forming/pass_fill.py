@@ -17,6 +17,7 @@ from bowstring.report.forming.fill_stand import stand_notes
 from bowstring.report.forming.heights import size_of
 from bowstring.report.forming.hubs import Hubs, hubs_on
 from bowstring.report.forming.in_dig import whole_off
+from bowstring.report.forming.off_line import curve_notes, hub_notes, stray_values
 from bowstring.report.forming.pad_corner import bevel_note
 from bowstring.report.forming.pass_build import no_board, overrun_of, splices_of
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
@@ -40,10 +41,10 @@ def is_dug_out(plan: Plan) -> bool:
 
 def hubs_card(plan: Plan, filled: Filled) -> CardRow:
     """Return the card of the hubs; only where the stakes are dug out."""
-    hubs, tape = _hubs(plan), plan.tape
+    hubs, tape = hubs_of_fill(plan), plan.tape
     read = {tape.show(length) for length in hubs.to_neighbors}
     right = right_of("hubs", read.pop()) if len(read) == 1 and not plan.layout.job.got else None
-    notes = [say("forming.note.farther")]
+    notes = [*hub_notes(plan, hubs), say("forming.note.farther")]
     if hubs.blocked:
         notes.append(say("forming.note.hub_on", stake=hubs.at, what=hubs.blocked))
     numbers = [(say("forming.label.hub_outside"), tape.show(hubs.off))]
@@ -82,7 +83,7 @@ def line_card(plan: Plan, filled: Filled) -> CardRow:
     marks, tape, pad = _marks(plan), plan.tape, isinstance(filled, Pad)
     values, apart = _line(plan, filled), marks.yours == STAKES and marks.boarded is None
     if is_dug_out(plan):
-        hubs = _hubs(plan)
+        hubs = hubs_of_fill(plan)
         values.append(hubs.off)
         what = "hubs_outside" if apart else "hub_back"
         first = (say(f"forming.label.{what}"), tape.show(hubs.to_edge(OUTSIDE, 0) if apart else hubs.off))
@@ -96,6 +97,7 @@ def line_card(plan: Plan, filled: Filled) -> CardRow:
     else:
         text = say(f"forming.line_{key}_round" if pad else f"forming.line_{key}_string")
     notes = [say("forming.note.level")] if any(plan.layout.slope) else []
+    notes += [] if is_dug_out(plan) else curve_notes(plan)
     off = bool(plan.layout.job.outward)
     if isinstance(filled, Pad):
         second = (say("forming.label.sides", **line_ends(plan)), tape.show(filled.sides))
@@ -242,7 +244,7 @@ def _marks(plan: Plan) -> Marks:
     return Marks(curve, curve, Edge(plan.line, outward, outward), yours, boarded, plan.shares(), past or 0.0)
 
 
-def _hubs(plan: Plan) -> Hubs:
+def hubs_of_fill(plan: Plan) -> Hubs:
     """The hubs outside of the curve: on its other side there is the slab."""
     feet, at = plan.layout.job.tape.feet, plan.layout.job.outward
     off = whole_off(overdig_of(plan) - at, feet=feet)
@@ -255,5 +257,11 @@ def _line(plan: Plan, filled: Filled) -> list[Value]:
     sides: list[Value] = []
     if isinstance(filled, Pad):
         sides = [filled.sides, "both" if filled.both else "one", *(["against"] if filled.against else [])]
-    return [plan.line.radius, plan.line.half_angle, plan.layout.job.outward, *sides, *places,
-            *sorted(plan.layout.job.got)]  # fmt: skip
+    return [
+        plan.line.radius,
+        plan.line.half_angle,
+        plan.layout.job.outward,
+        *sides,
+        *places,
+        *stray_values(plan.layout),
+    ]

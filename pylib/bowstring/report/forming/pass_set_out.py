@@ -9,6 +9,7 @@ from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_stick import LONG, alike_of, dug_out, report_bays, report_stick
 from bowstring.report.forming.hubs import hubs_of
+from bowstring.report.forming.off_line import edge_notes, hub_notes, stray_values
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import thick
@@ -23,7 +24,7 @@ def hubs_card(plan: Plan, marks: Marks) -> CardRow:
     hubs, tape = hubs_of(plan, marks), plan.tape
     read = {tape.show(length) for length in hubs.to_neighbors}
     right = right_of("hubs", read.pop()) if len(read) == 1 and not plan.layout.job.got else None
-    notes = [say("forming.note.farther")]
+    notes = [*hub_notes(plan, hubs), say("forming.note.farther")]
     if hubs.blocked:
         notes.append(say("forming.note.hub_on", stake=hubs.at, what=hubs.blocked))
     numbers = [(say(f"forming.label.hub_{hubs.side}"), tape.show(hubs.off))]
@@ -132,9 +133,9 @@ def _line_notes(plan: Plan, marks: Marks) -> Iterator[str]:
         yield say("forming.note.tapers")
     if any(plan.layout.slope):
         yield say("forming.note.level")
-    if plan.layout.job.got:
-        yield say("forming.note.got")
-    elif max(plan.width or 0.0, plan.taper.last if plan.taper else 0.0) > LONG[plan.layout.job.tape.feet]:
+    strays = [] if dug_out(plan, marks) else edge_notes(plan, marks)
+    yield from strays
+    if not strays and max(plan.width or 0.0, plan.taper.last if plan.taper else 0.0) > LONG[plan.layout.job.tape.feet]:
         yield say("forming.note.long_stick")
 
 
@@ -148,4 +149,4 @@ def _stakes(plan: Plan, marks: Marks, offs: Sequence[float] = ()) -> list[Value]
     """Return where the stakes are, with what else is told of their line."""
     line = plan.line
     places = [value for name, share in marks.shares for value in (name, share)]
-    return [line.radius, line.half_angle, marks.stakes.first, *offs, *places, *sorted(plan.layout.job.got)]
+    return [line.radius, line.half_angle, marks.stakes.first, *offs, *places, *stray_values(plan.layout)]

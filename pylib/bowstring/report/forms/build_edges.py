@@ -178,7 +178,8 @@ class EdgesPart(TypedDict):
         curve_gap, straight_gap: of a slab that fills its curve, how far off its edges their form stakes stand: the
             thickness of the board between, ``None`` of any other slab, and of a curve to which no board bends.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
-            dug_out: whether the job's stakes stand within the dig.
+            off_line: what is set otherwise from stakes that were got off the arc, as sentences; dug_out: whether the
+            job's stakes stand within the dig.
         faces: a wall's, with the plywood for them, and its footing's forms, as sentences; empty of a slab;
             faces_sheet: what of that stands on the sheet of paper beside the lines.
         footing: the boards of its footing's forms, ``None`` without any; footing_shown: how wide and how thick it is.
@@ -225,6 +226,7 @@ class EdgesPart(TypedDict):
     footing_shown: list[str]
     passes: list[str]
     dug_out: bool
+    off_line: list[str]
     taper: list[str]
     standing: list[StandingRow]
     notes: list[str]

@@ -20,7 +20,14 @@ from bowstring.report.lined.dig import Inner, dug, inners
 from bowstring.report.lined.edge_stick import slip_told, stick_told
 from bowstring.report.lined.held import held_page
 from bowstring.report.lined.hubs import LineHubs
-from bowstring.report.lined.hubs_told import again_told, first_told, set_told, straights_told, table_of_hubs
+from bowstring.report.lined.hubs_told import (
+    again_told,
+    first_told,
+    set_told,
+    straights_told,
+    strays_told,
+    table_of_hubs,
+)
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.pages import page_of
 from bowstring.report.lined.plan import LinePlan
@@ -116,7 +123,7 @@ def paper_lines(plan: LinePlan, hubs: LineHubs | None) -> list[str]:
     slab = plan.slab
     if slab is None or plan.asks:
         return []
-    before = [*first_told(hubs), *straights_told(hubs)] if hubs else []
+    before = [*first_told(hubs), *straights_told(hubs), *strays_told(hubs)] if hubs else []
     again = [*again_told(hubs)] if hubs else []
     stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else held_lines(plan.plan)
     stick = stick_told(plan, slab, short=True)

@@ -88,6 +88,12 @@ def at(pose: Pose, reach: Reach) -> Point:
     return pose.aside(sign_of(hand) * off).point
 
 
+def left_of(hubs: LineHubs, miss: float) -> float:
+    """Return how far to the left of its place a stake of the staked arc stands, metres, that is so far off it, positive
+    away from the center."""
+    return -sign_of(_staked(hubs.plan).hand) * miss
+
+
 class LineHubs:
     """The hubs of a plan that has a slab."""
 

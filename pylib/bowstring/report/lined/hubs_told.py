@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from bowstring.forming.line.pieces import Bend
+from bowstring.forming.line.pieces import Bend, sign_of
+from bowstring.report.forming.off_line import off_line
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forms.build_lined import LinedTable
-from bowstring.report.lined.hubs import LineHub, LineHubs, Reach, Stray
+from bowstring.report.lined.hubs import LineHub, LineHubs, Reach, Stray, left_of
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
@@ -18,6 +19,23 @@ def reach_told(plan: LinePlan, reach: Reach) -> str:
     """Return how far off its mark a hub stands, and on which hand of the line."""
     hand, off = reach
     return say(f"lined.off_{hand}", size=plan.tape.show_whole(off))
+
+
+def reach_size(plan: LinePlan, left: float) -> str:
+    """Return a distance to the left, metres, or to the right below 0, to the nearest mark."""
+    return say("lined.off_left" if left > 0 else "lined.off_right", size=plan.tape.show(abs(left)))
+
+
+def strays_told(hubs: LineHubs) -> Iterator[str]:
+    """Yield the hubs of stakes that were got off the staked arc: off such a stake they stand otherwise, so that they
+    are on the line of the others."""
+    strays = dict(off_line(hubs.plan.plan.layout))
+    for hub in hubs.of_arc:
+        if hub.reach is not None and hub.mark.stake in strays:
+            hand, off = hub.reach
+            left = sign_of(hand) * off - left_of(hubs, strays[hub.mark.stake])
+            told = {"off": reach_size(hubs.plan, left), "usual": hubs.plan.tape.show_whole(off)}
+            yield say("forming.note.hub_stray", stake=hub.mark.stake, **told)
 
 
 def place_told(plan: LinePlan, hub: LineHub) -> str:
@@ -69,6 +87,7 @@ def set_told(hubs: LineHubs) -> Iterator[str]:
         yield from straights_told(hubs)
         return
     yield say("lined.hubs_square")
+    yield from strays_told(hubs)
     if any(not join.tangent for join in hubs.plan.line.joins):
         yield say("lined.hubs_kink")
     yield from arcs_told(hubs)

@@ -10,12 +10,13 @@ from bowstring.forming.line.tops import HANDS
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, marks_of
 from bowstring.report.forming.edge_stick import LONG, alike_of, report_bays
+from bowstring.report.forming.off_line import off_line, stray_values
 from bowstring.report.forming.pass_card import Value, pass_card
 from bowstring.report.forms.cards import CardRight, CardRow
 from bowstring.report.lined.dig import inners
 from bowstring.report.lined.hub_reads import reads_of
-from bowstring.report.lined.hubs import LineHub, LineHubs, Reach
-from bowstring.report.lined.hubs_told import arcs_told, place_told, reach_told, stray_place
+from bowstring.report.lined.hubs import LineHub, LineHubs, Reach, left_of
+from bowstring.report.lined.hubs_told import arcs_told, place_told, reach_size, reach_told, stray_place, strays_told
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.report.lined.standing import dig_notes
@@ -38,8 +39,9 @@ def hubs_card(hubs: LineHubs) -> CardRow:
     plan, usual = hubs.plan, hubs.usual
     hand, off = usual
     numbers = [(say(f"forming.label.hub_{hand}"), plan.tape.show_whole(off))]
-    values = [*line_values(hubs), hubs.staked, *_reaches(hubs.of_arc), *_reaches(hubs.free)]
-    notes = [*_otherwise(hubs), *_free(hubs)]
+    values = [*line_values(hubs), hubs.staked, *_reaches(hubs.of_arc), *_reaches(hubs.free),
+              *stray_values(plan.plan.layout)]  # fmt: skip
+    notes = [*strays_told(hubs), *_otherwise(hubs), *_free(hubs)]
     text = say("forming.hubs" if hubs.of_arc else "forming.hubs_ends")
     drawn = [("stake", f"hub_{DRAWN[hand]}", 1)]
     card = pass_card("hubs", text, values, numbers, reads_of(hubs), notes, drawn)
@@ -53,10 +55,11 @@ def _reaches(found: list[LineHub]) -> Iterator[Value]:
 
 def _otherwise(hubs: LineHubs) -> Iterator[str]:
     """The stakes whose hubs don't stand as all others of the arc."""
+    strays = dict(off_line(hubs.plan.plan.layout))
     for hub in hubs.of_arc:
         if hub.reach is None:
             yield say("forming.note.hub_none", stake=hub.mark.stake)
-        elif hub.reach != hubs.usual:
+        elif hub.reach != hubs.usual and hub.mark.stake not in strays:
             yield say("forming.note.hub_else", stake=hub.mark.stake, off=reach_told(hubs.plan, hub.reach))
         if hub.mark.square != hubs.staked:
             piece = name_of(hubs.plan, hub.mark.square + 1)
@@ -106,7 +109,7 @@ def line_card(hubs: LineHubs) -> CardRow:
     notes = [*_back_else(hubs)] if there else []
     notes += [say("forming.note.strings")] if any(piece.turn == 0 for piece in plan.line.pieces) else []
     notes += [say("forming.note.level")] if any(plan.plan.layout.slope) else []
-    notes += [say("forming.note.got")] if plan.plan.layout.job.got else []
+    notes += [*_strays(hubs)]
     if hubs.aside:
         text, numbers, drawn = _from_aside(hubs)
     else:
@@ -115,6 +118,18 @@ def line_card(hubs: LineHubs) -> CardRow:
     if not hubs.aside and max(abs(_off(hubs, hand)) for hand in HANDS) > LONG[plan.plan.layout.job.tape.feet]:
         notes.append(say("forming.note.long_stick"))
     return pass_card("line", text, values, numbers, _diagonals(plan), notes, drawn)
+
+
+def _strays(hubs: LineHubs) -> Iterator[str]:
+    """How far both edges are from stakes of the staked arc that were got off it, where no hubs are set from them."""
+    strays = [] if hubs.of_arc else off_line(hubs.plan.plan.layout)
+    if strays and not hubs.aside:
+        yield say("forming.note.got")
+        return
+    for name, miss in strays:
+        left = left_of(hubs, miss)
+        edges = {hand: reach_size(hubs.plan, _off(hubs, hand) - left) for hand in HANDS}
+        yield say("forming.note.off_gauge_line", stake=name, **edges)
 
 
 def _stand(hubs: LineHubs) -> Iterator[Value]:

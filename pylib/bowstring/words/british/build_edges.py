@@ -13,6 +13,7 @@ MESSAGES = {
     "edges.held_hub": "your pegs",
     "edges.pins_back": "Your pins hold a board: set each pin's edge on the line, not its centre.",
     "edges.pins_past": "Your pins hold a board: their centres stand half a pin behind its back.",
+    "edges.off_hub": "{stake} stands {miss}: set its peg {off}, and write {usual} on it.",
     "edges.hubs_first": "Set pegs outside the dig first: your stakes get dug out.",
     "edges.line_again": "After the dig and the sub-base, set the line again from the pegs.",
     "edges.line_again_stakes": "After the dig and the sub-base, set the line again from your stakes.",

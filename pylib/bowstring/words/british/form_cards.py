@@ -28,6 +28,7 @@ MESSAGES = {
     "forming.label.call_back": "{out} out, from the square end: ring if short of",
     "forming.right.hubs": "From each peg, the next stake on each side must read",
     "forming.note.farther": "Machines need more room? Go farther, every peg the same.",
+    "forming.note.hub_stray": "{stake}'s peg: {off}; write {usual} on it.",
     "forming.note.hub_on": "{stake}'s peg lands on {what}: set that one farther away.",
     "forming.note.locates": "Hand-dig near marked services.",
     "forming.note.no_base": "No sub-base is given: ask how deep to dig.",

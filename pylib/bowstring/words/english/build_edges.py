@@ -115,6 +115,9 @@ MESSAGES = {
     "edges.proves_square_both": "To prove it square: its tip to the next stake reads {outer} outside, {inner} inside.",
     "edges.proves_square_each": "To prove it square, tape its tip to the next stakes: the diagonals are below.",
     "edges.from_stakes": "Straight from your stakes: outer edge {outer}, inner edge {inner}.",
+    "edges.off_hub": "{stake} stands {miss}: set its hub {off}, and write {usual} on it.",
+    "edges.off_gauge": "{stake} stands {miss}: from it the outer edge is {outer}, the inner edge {inner}.",
+    "edges.off_curve": "{stake} stands {miss}: from it the curved edge is {edge}.",
     "edges.got": "A stake that stands off the arc takes the other edge with it: gauge from the board there.",
     "edges.slip": "A tip {slip} out of square makes the concrete narrow by less than {narrow}.",
     # the ends

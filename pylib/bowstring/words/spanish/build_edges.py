@@ -123,6 +123,9 @@ MESSAGES = {
         "Para probar la escuadra, mida de la punta a las ~estacas~ de los lados: las diagonales están abajo."
     ),
     "edges.from_stakes": "Directo desde sus ~estacas~: al borde exterior {outer}, al interior {inner}.",
+    "edges.off_hub": "{stake} queda {miss}: ponga su ~trompo~ a {off} y escríbale {usual}.",
+    "edges.off_gauge": "{stake} queda {miss}: desde ella el borde exterior va a {outer}, el interior a {inner}.",
+    "edges.off_curve": "{stake} queda {miss}: desde ella el borde curvo va a {edge}.",
     "edges.got": "Una ~estaca~ fuera del ~arco~ se lleva el otro borde: ahí mida desde la ~tabla~.",
     "edges.slip": "Con la punta {slip} fuera de escuadra, al ~concreto~ le falta de ancho menos de {narrow}.",
     "edges.ends_head": "{edge}: sus extremos, sin usar el ~centro~",
