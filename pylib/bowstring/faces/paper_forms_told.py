@@ -27,6 +27,7 @@ def told_of(answer: Answer, edges: EdgesPart, boards: BoardsPart | None, deep: D
     told += [*_in_threes([*edges["form"], *edges["sides_how"]]), check] if edges["stick"] is None else [check]
     if edges["stick"] is not None:
         told += edges["form"][1:]  # how far off its stakes stand is told with each edge's
+    told += edges["ends"]["told"]
     told += [_dig(answer, edges, deep), *([deep["edge_dug"]] if deep and deep["edge_dug"] else [])]
     if boards is None:
         return told

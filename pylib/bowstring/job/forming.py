@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from bowstring.errors import bad
+from bowstring.job.grade import GradeSaid, read_grade
 from bowstring.job.reader import Reader
 from bowstring.job.terms import (
     APRON_ALONG,
@@ -13,17 +14,13 @@ from bowstring.job.terms import (
     DEEPEST_SLAB,
     EDGE_ALONG,
     EDGES,
+    LINE_ENDS,
     POURED,
     SLAB_KEYS,
-    SLOPE_ALONG,
 )
-from bowstring.units.slopes import STEEPEST
 
 KEYS = SLAB_KEYS
 """The job's keys that are read here; ``width`` is one of the line's own (see ``job.Job``)."""
-
-SIDES = ("inside", "outside", "left", "right")
-"""The two edges of a slab: of a curve, or for who walks along the line."""
 
 SAME_PLACE = 0.001
 """Metres: two depths no farther apart were measured at one place."""
@@ -31,7 +28,7 @@ SAME_PLACE = 0.001
 THICKEST = 6.0
 """Metres: a wall higher than that isn't formed by this; a bare number of millimetres on a tape in metres is."""
 
-MOST_LENGTHS, MOST_GROUND, MOST_DEPTHS, NAME = 12, 200, 60, 40
+MOST_LENGTHS, MOST_DEPTHS, NAME = 12, 60, 40
 MOST_PANELS, HIGHEST_WASTE = 500, 50.0
 
 
@@ -73,6 +70,7 @@ class SlabSaid:
         fills: it has no width: it is everything between the curve and the string from A to B.
         sides: and straight sides so long, square back from A and B; both_ends: with the same curve at the other end;
             back: a word of ``terms.BACKS``, ``None`` where it isn't said: what closes them at the other end.
+        at_a, at_b: the same of a slab that has a width: what closes it at its line's start and end.
         apron: where it is thicker; depths: as measured, by where they are.
         poured: a word of ``terms.POURED``, ``None`` where it isn't said. Of a wall the thickness is its height, and
             the job's width how thick it is.
@@ -94,6 +92,8 @@ class SlabSaid:
     sides: float | None = None
     both_ends: bool = False
     back: str | None = None
+    at_a: str | None = None
+    at_b: str | None = None
     apron: ApronSaid | None = None
     depths: tuple[DepthRead, ...] = ()
     poured: str | None = None
@@ -107,6 +107,12 @@ class SlabSaid:
     def is_deep(self) -> bool:
         """Whether it is so thick that no board on stakes holds it."""
         return (self.thickness or 0.0) > DEEPEST_SLAB
+
+    @property
+    def against(self) -> tuple[str, ...]:
+        """The ends of its line, of ``terms.LINE_ENDS``, that meet concrete which stands there."""
+        said = zip(LINE_ENDS, (self.at_a, self.at_b), strict=True)
+        return tuple(end for end, what in said if what == BACKS[1])
 
     @property
     def asks_what(self) -> bool:
@@ -147,43 +153,6 @@ class JointsSaid:
 
 
 @dataclass(frozen=True)
-class GroundRead:
-    """A height that was measured of the ground, metres, in the same levels as the tops; ``edge``: one of ``SIDES``."""
-
-    stake: str
-    edge: str
-    level: float
-
-
-@dataclass(frozen=True)
-class GradeSaid:
-    """What is said of the tops; heights in metres, slopes as rise over run.
-
-    Attributes:
-        start: the top at A on the outer edge, 0 where it isn't said: all others are told above it; end: at B.
-        slope: along the center line, never negative; high: the end that is higher, never assumed.
-        on_line: it runs along the drawn line instead.
-        cross: across the slab; low: the edge that is lower, of ``SIDES``; crown: how far the middle stands over both.
-        most_running, most_cross: what the job allows; demanded: past them the sheet stops.
-        instrument: the height of the instrument.
-    """
-
-    start: float | None = None
-    end: float | None = None
-    slope: float | None = None
-    high: str | None = None
-    cross: float | None = None
-    low: str | None = None
-    crown: float | None = None
-    most_running: float | None = None
-    most_cross: float | None = None
-    demanded: bool = False
-    instrument: float | None = None
-    on_line: bool = False
-    ground: tuple[GroundRead, ...] = ()
-
-
-@dataclass(frozen=True)
 class Forming:
     """All that a job says of the slab. ``edge``: where the line runs in it, ``None`` where it isn't said."""
 
@@ -197,7 +166,7 @@ class Forming:
 def read_forming(reader: Reader) -> Forming:
     """Return what a job says of the slab; raises ``BadJob``."""
     edge, slab = reader.choice("edge", EDGES), _slab(reader)
-    grade = _grade(reader, fills=slab.fills)
+    grade = read_grade(reader, fills=slab.fills)
     if slab.fills and grade.on_line:
         raise bad("grade.along", "job.along_fill")
     return Forming(edge, slab, _board(reader), _joints(reader), grade)
@@ -205,8 +174,8 @@ def read_forming(reader: Reader) -> Forming:
 
 def _slab(reader: Reader) -> SlabSaid:
     keys = ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width", "edge_depth",
-            "edge_along", "footing_width", "footing_depth", "fills", "sides", "both_ends", "back", "apron", "depths",
-            "poured")  # fmt: skip
+            "edge_along", "footing_width", "footing_depth", "fills", "sides", "both_ends", "back", "at_A", "at_B",
+            "apron", "depths", "poured")  # fmt: skip
     slab = reader.inside("slab", keys)
     if slab is None:
         return SlabSaid()
@@ -236,6 +205,8 @@ def _slab(reader: Reader) -> SlabSaid:
         sides=sides,
         both_ends=both_ends,
         back=_back(slab, sides, both_ends),
+        at_a=_at_end(slab, "at_A"),
+        at_b=_at_end(slab, "at_B"),
         apron=_apron(slab, thickness),
         depths=_depths(slab),
     )
@@ -295,6 +266,14 @@ def _back(slab: Reader, sides: float | None, both: bool) -> str | None:
     return back
 
 
+def _at_end(slab: Reader, name: str) -> str | None:
+    """Return what closes a slab at an end of its line; raises ``BadJob`` where it fills its curve: it has no ends."""
+    what = slab.choice(name, BACKS)
+    if what is not None and slab.flag("fills"):
+        raise bad(slab.field(name), "ends.no_fill")
+    return what
+
+
 def _edge_along(slab: Reader, sides: float | None) -> str | None:
     """Return along what a thick edge runs; raises ``BadJob`` where there are no straight sides that it could leave."""
     along = slab.choice("edge_along", EDGE_ALONG)
@@ -346,53 +325,6 @@ def _joints(reader: Reader) -> JointsSaid:
     return JointsSaid(joints.length("every"), None if count is None else int(count))
 
 
-def _grade(reader: Reader, *, fills: bool) -> GradeSaid:
-    keys = ("from", "to", "slope", "high", "cross", "low", "crown", "limit", "cross_limit", "stops", "instrument",
-            "ground", "along")  # fmt: skip
-    grade = reader.inside("grade", keys)
-    if grade is None:
-        return GradeSaid()
-    rows = grade.rows("ground", MOST_GROUND)
-    return GradeSaid(
-        start=_level(grade, "from"),
-        end=_level(grade, "to"),
-        slope=grade.slope("slope", STEEPEST),
-        high=grade.choice("high", ("A", "B")),
-        cross=grade.slope("cross", STEEPEST),
-        low=grade.choice("low", SIDES),
-        crown=grade.length("crown", bare=False),
-        most_running=grade.slope("limit", STEEPEST),
-        most_cross=grade.slope("cross_limit", STEEPEST),
-        demanded=bool(grade.flag("stops")),
-        instrument=_level(grade, "instrument"),
-        on_line=grade.choice("along", SLOPE_ALONG) is not None,
-        ground=_all_ground(grade, [_ground(grade, row, one, fills=fills) for row, one in enumerate(rows)]),
-    )
-
-
-def _all_ground(grade: Reader, rows: list[GroundRead]) -> tuple[GroundRead, ...]:
-    """The heights of the ground, none of a place that has one already: nobody knows which of two holds."""
-    for row, one in enumerate(rows):
-        if any((one.stake, one.edge) == (other.stake, other.edge) for other in rows[:row]):
-            raise bad(grade.field(f"ground[{row}].stake"), "job.ground_twice", stake=one.stake)
-    return tuple(rows)
-
-
-def _ground(grade: Reader, row: int, value: object, *, fills: bool) -> GroundRead:
-    one = grade.within(f"ground[{row}]", value, ("stake", "edge", "level"))
-    stake, level = one.text("stake", NAME), _level(one, "level")
-    edge = one.choice("edge", SIDES) or ("outside" if fills else None)  # such a slab has one edge
-    if fills and edge == "inside":
-        raise bad(one.field("edge"), "job.ground_inside")
-    if not stake or edge is None or level is None:
-        raise bad(one.field("stake" if not stake else "edge" if edge is None else "level"), "job.ground_half")
-    return GroundRead(stake, edge, level)
-
-
 def _share(reader: Reader, name: str, most: float) -> float | None:
     percent = reader.number(name, 0, most)
     return None if percent is None else percent / 100
-
-
-def _level(reader: Reader, name: str) -> float | None:
-    return reader.coordinate(name, reader.job[name]) if name in reader.job else None

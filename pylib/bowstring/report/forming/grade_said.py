@@ -7,7 +7,7 @@ from typing import Literal
 
 from bowstring.forming.band import CENTER, INNER, OUTER, Band
 from bowstring.forming.grades import Grade
-from bowstring.job.forming import GradeSaid
+from bowstring.job.grade import GradeSaid
 from bowstring.report.forming.plan import LIES, USUAL_CROSS, Plan, of_curve
 from bowstring.units.slopes import STEEPEST
 

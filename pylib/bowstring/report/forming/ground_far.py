@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bowstring.job.forming import GroundRead
+from bowstring.job.grade import GroundRead
 from bowstring.report.forming.heights import elevation
 from bowstring.report.forming.plan import Plan, of_curve
 from bowstring.report.forms.build_grades import GradeStop, TopRow

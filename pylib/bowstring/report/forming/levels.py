@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bowstring.job.forming import GradeSaid
+from bowstring.job.grade import GradeSaid
 from bowstring.report.forming.heights import Height, elevation, grid_of, height
 from bowstring.units.tape import Tape
 from bowstring.words import say

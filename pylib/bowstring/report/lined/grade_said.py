@@ -8,7 +8,7 @@ from typing import Literal
 from bowstring.forming.line.pieces import Hand
 from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.line.tops import LineGrade
-from bowstring.job.forming import GradeSaid
+from bowstring.job.grade import GradeSaid
 from bowstring.report.forming.grade_said import LIP, STEEPEST_OF_ALL, Clash
 from bowstring.report.forming.plan import USUAL_CROSS
 from bowstring.report.lined.plan import LinePlan
