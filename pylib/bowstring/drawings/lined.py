@@ -13,6 +13,7 @@ from itertools import accumulate, pairwise
 
 from bowstring.drawings.areas import cut_to, draw_area
 from bowstring.drawings.boxes import Box, text_width
+from bowstring.drawings.building import HATCH, draw_face
 from bowstring.drawings.labels import FAINT, LINE, Label
 from bowstring.drawings.line_shape import LineShape, shape_of
 from bowstring.drawings.paper import round_length
@@ -110,6 +111,8 @@ class _Made:
             self._slab(*edges)
             self._cuts(*edges)
         self._standing()
+        if edges:
+            self._old(*edges)
         self._line(runs)
         for run in runs:
             self.sketch.ground.take_lines(self.shape.samples([run]))
@@ -120,6 +123,7 @@ class _Made:
         if edges and self.page == "edges":
             self._hands(*edges)
         self._bar()
+        self._old_named()
         return self.sketch.finish()
 
     def _edges(self) -> tuple[list[LinedRun], list[LinedRun]] | None:
@@ -142,6 +146,25 @@ class _Made:
             points = self.shape.samples(runs)
             self.sketch.ground.take_lines(points)
             self.sketch.see(*points)
+
+    def _old(self, left: list[LinedRun], right: list[LinedRun]) -> None:
+        """The face of the concrete that stands already at an end, hatched past it."""
+        for end in self.part["against"]:
+            place, way = (0, -1.0) if end == "A" else (-1, 1.0)
+            ends = [(runs[place], 0.0 if end == "A" else runs[place]["length"]) for runs in (left, right)]
+            (x, y), (x2, y2) = (self.shape.place(*one) for one in ends)
+            ax, ay = self.shape.ahead(*ends[0])
+            behind = (ax * way, ay * way)
+            face = draw_face(self.sketch.drawing, (x, y), (x2, y2), behind)
+            hatched = [(x + behind[0] * HATCH, y + behind[1] * HATCH) for x, y in face]
+            self.sketch.ground.take_lines([*face, *reversed(hatched)])
+            self.sketch.see(*face, *hatched)
+
+    def _old_named(self) -> None:
+        """What the hatching is, under all of the whole line's picture: beside it the ends' own names stand."""
+        if self.part["against"] and self._edges() and not self.page:
+            at = (0.0, self.sketch.edge.bottom + 2.0)
+            self.sketch.paragraph(say("ends.draw_hatched"), at, self.right - self.left, "word", "middle", "quiet")
 
     def _standing(self) -> None:
         """What stands in the concrete or in the dig, as much of it as is near the line, and its name."""

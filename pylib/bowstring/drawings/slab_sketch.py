@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from bowstring.drawings.areas import cut_to, draw_area
 from bowstring.drawings.boxes import Box, text_width
+from bowstring.drawings.building import HATCH, draw_face
 from bowstring.drawings.labels import FAINT, LINE, Label
 from bowstring.drawings.sketch import Sketch
 from bowstring.drawings.slab_shape import DOTTED, PHONE, Room, shape_of
@@ -25,6 +26,9 @@ _CUTS_APART = 7.0
 
 _NEAR = 74.0
 """A text at a corner is no wider, where it can be broken."""
+
+SHARES = {"A": -1.0, "B": 1.0}
+"""Where a slab's ends are."""
 
 _TITLES = {"corners": "forming.title.corners"}
 _FAR, _TALL = 130.0, 340.0
@@ -72,6 +76,7 @@ class SlabSketch:
             drawing.path(shape.curve(side), "line arc")
             self._taken(shape.samples(side))
         self._standing()
+        self._old()
         for part in (0.33, 0.67):  # nothing is written on the slab while there is room beside it
             self.sketch.ground.take_lines([shape.between(-1 + step / 30, part) for step in range(61)])
 
@@ -89,6 +94,30 @@ class SlabSketch:
                 draw_area(self.sketch, outline, one["stops"])
                 self._stands.append((one["name"], outline))
 
+    def _old(self) -> None:
+        """The face of the concrete that stands already at an end, hatched past it."""
+        for end in self.edges["ends"]["against"] if self.edges else ():
+            share = SHARES[end]
+            (x, y), (ax, ay) = self.shape.on("outside", share), self.shape.ahead(share)
+            behind = (ax * share, ay * share)
+            face = draw_face(self.sketch.drawing, (x, y), self.shape.on("inside", share), behind)
+            hatched = [(x + behind[0] * HATCH, y + behind[1] * HATCH) for x, y in face]
+            self._taken([*face, *reversed(hatched)])
+
+    def _old_named(self) -> None:
+        """Its name beside it, once, where that has room; on the first screen else under all."""
+        text, labels = say("ends.draw"), []
+        for end in self.edges["ends"]["against"] if self.edges else ():
+            share = SHARES[end]
+            (ax, ay), (ox, oy) = self.shape.ahead(share), self.shape.outward(share)
+            for side, out in (("inside", -1.0), ("outside", 1.0)):
+                (x, y), past = self.shape.on(side, share), HATCH * share
+                spot = (x + ax * past, y + ay * past)
+                aways = ((ax * share, ay * share), (ox * out, oy * out))
+                labels += [Label(text, "word", [spot], toward, 6.0, _NEAR) for toward in aways]
+        if labels and not any(self.sketch.fits(label, LINE, "quiet") for label in labels) and not self.page:
+            self.foot(say("ends.draw_hatched"))
+
     def _taken(self, points: Sequence[Point]) -> None:
         self.sketch.ground.take_lines(points)
         self.sketch.see(*points)
@@ -96,6 +125,7 @@ class SlabSketch:
     def finish(self) -> str:
         """Return the drawing as SVG, with what stands in the way named, and the word that it isn't to scale where it
         isn't."""
+        self._old_named()
         for name, outline in self._stands:
             xs, ys = [x for x, _y in outline], [y for _x, y in outline]
             spots = [((min(xs) + max(xs)) / 2, y) for y in (max(ys), min(ys))]

@@ -61,7 +61,7 @@ def _stopped(answer: Answer) -> str:
 def _page(part: EdgesPart) -> Iterator[str]:
     yield conclusion(part["conclusion"])
     yield "".join(note(one["text"]) for one in part["standing"])
-    yield "".join(paragraph(strong(text)) for text in part["taper"])
+    yield "".join(paragraph(strong(text)) for text in [*part["ends"]["told"], *part["taper"]])
     yield _lines(part["lines"])
     yield paragraph(strong(" ".join(part["form"])))
     if part["sides_how"]:

@@ -27,6 +27,7 @@ def told_of(answer: Answer, edges: EdgesPart, boards: BoardsPart | None, deep: D
     told += [*_in_threes([*edges["form"], *edges["sides_how"]]), check] if edges["stick"] is None else [check]
     if edges["stick"] is not None:
         told += edges["form"][1:]  # how far off its stakes stand is told with each edge's
+    told += edges["ends"]["told"]
     told += [
         " ".join([_dig(answer, edges, deep), *edges["off_line"]]),
         *([deep["edge_dug"]] if deep and deep["edge_dug"] else []),

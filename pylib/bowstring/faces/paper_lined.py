@@ -308,11 +308,18 @@ def _signed(answer: Answer, sheet: LinedSheet, most: int) -> list[tuple[str, str
     if joints is not None:
         rows.append((say("walled.joints" if wall else "forms.sign_joints"), str(joints["count"] - 1)))
     rows += [] if wall else [(say("forms.sign_base"), sheet["depth_shown"])]
-    rows += [(say("forms.sign_edge"), sheet["edge_signed"])] if sheet["edge_signed"] else []
-    rows += [(say("deep.sign_apron"), sheet["apron_shown"])] if sheet["apron_shown"] else []
-    rows += standing_rows(answer)
+    rows += [*_other_depths(sheet), *standing_rows(answer)]
     last = ("sleeves", "services", "booked") if wall else ("stakes", "sleeves", "services", "booked")
     return rows + [(say(f"forms.sign_{name}"), "") for name in last]
+
+
+def _other_depths(sheet: LinedSheet) -> Iterator[tuple[str, str]]:
+    """A thick edge, an apron, and the strip at ends that meet old concrete."""
+    if sheet["edge_signed"]:
+        yield say("forms.sign_edge"), sheet["edge_signed"]
+    if sheet["apron_shown"]:
+        yield say("deep.sign_apron"), sheet["apron_shown"]
+    yield from ((one["what"], one["must"]) for one in sheet["strip_signs"])
 
 
 def _spread(rows: Sequence[CheckRow], most: int) -> list[CheckRow]:

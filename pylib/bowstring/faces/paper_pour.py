@@ -216,7 +216,7 @@ def _dug_to(answer: Answer, grades: GradesPart) -> list[str]:
     edges = edges_of(answer)
     if edges is None or not is_wall(answer):
         return []
-    told = [say("walled.dig_ends", past=edges["overdig_shown"])] if edges["overdig"] else []
+    told = [edges["ends"]["dug"]] if edges["ends"]["dug"] else []
     if grades["digs"]:
         told += [*(text for text in grades["asks"] if text == say("walled.no_base")), *grades["base"]]
     return [" ".join(told)] if told else []

@@ -42,9 +42,15 @@ def sign_rows(answer: Answer) -> list[tuple[str, str]]:
         )
     rows += [(say("forms.sign_base"), _with_apron(depth, pour["deep"]["apron_depth"] if pour else ""))]
     rows += [(say("forms.sign_edge"), pour["deep"]["edge_signed"])] if pour and pour["deep"]["edge_signed"] else []
-    rows += [(say("pad.sign_strip"), edges["strip_shown"])] if edges and edges["strip_shown"] else []
+    rows += [(_strip_of(edges), edges["strip_shown"])] if edges and edges["strip_shown"] else []
     rows += standing_rows(answer)
     return rows + [(say(f"forms.sign_{name}"), "") for name in ("stakes", "sleeves", "services", "booked")]
+
+
+def _strip_of(edges: EdgesPart) -> str:
+    """What the isolation strip is at: a pad's back, or the ends of a slab that meet old concrete."""
+    ends = say("ends.both") if len(edges["ends"]["against"]) > 1 else "".join(edges["ends"]["against"])
+    return say("ends.sign", ends=ends) if ends else say("pad.sign_strip")
 
 
 def _sizes_of(edges: EdgesPart) -> list[tuple[str, str]]:

@@ -8,7 +8,7 @@ from bowstring.errors import BadJob
 from bowstring.faces.one_line import SAID, USUAL, QuestionLine, capital, length_of, line_of, metres_of
 from bowstring.faces.questions import panel_of
 from bowstring.faces.settling import Arcs, Typed
-from bowstring.job.terms import DEEPEST_SLAB, is_lined
+from bowstring.job.terms import BACKS, DEEPEST_SLAB, LINE_ENDS, is_lined
 from bowstring.units.slopes import STEEPEST, read_slope, show_slope
 from bowstring.words import say
 
@@ -70,6 +70,19 @@ def _of_slab(arcs: Arcs, typed: Typed, width: str) -> Iterator[str]:
     thickness = length_of(arcs, typed, "slab-thickness", small=True)
     if thickness and not wall:
         yield say("numbers.slab_thick", thickness=thickness)
+    yield from _of_ends(typed)
+
+
+def _of_ends(typed: Typed) -> Iterator[str]:
+    """Which ends meet concrete that stands there: of a line of several pieces its own, by the words for those."""
+    ends = [end for end in LINE_ENDS if typed.get(f"slab-at_{end}") == BACKS[1]]
+    if not ends:
+        return
+    if is_lined(typed):
+        named = say("ends.both_of_line") if len(ends) > 1 else say(f"ends.of_line.{ends[0]}")
+    else:
+        named = say("ends.both") if len(ends) > 1 else ends[0]
+    yield say("numbers.slab_at", ends=named)
 
 
 def fills(typed: Typed) -> bool:

@@ -11,6 +11,9 @@ from bowstring.forming.pad import Filled, Pad
 from bowstring.geometry.outlines import SKIN, TOUCH, distance_to_side, holds, inside_of, within
 from bowstring.geometry.plane import Point, distance
 
+ENDS = ("A", "B")
+"""The ends of a line that the dig of a band may run on past."""
+
 _BOW = 1e-4
 """Metres: a side of the outline leaves its arc by less, a small part of what counts as a touch."""
 
@@ -37,14 +40,14 @@ def outline_of_band(outer: Edge, inner: Edge, past: float = 0.0) -> list[Point]:
     return [*(far.point(share) for share in shares), *(near.point(share) for share in reversed(shares))]
 
 
-def ends_of_band(outer: Edge, inner: Edge, past: float) -> list[list[Point]]:
-    """Return the outlines of what is dug past A and past B, so far straight on past each, metres: a rectangle each, as
-    wide there as ``outline_of_band``."""
+def ends_of_band(outer: Edge, inner: Edge, past: float, past_ends: Sequence[str] = ENDS) -> list[list[Point]]:
+    """Return the outlines of what is dug past A and past B, or past one of them alone, so far straight on past each,
+    metres: a rectangle each, as wide there as ``outline_of_band``."""
     least = -outer.line.radius * (1 - 1e-9)
     far = Edge(outer.line, outer.first + past, outer.last + past)
     near = Edge(inner.line, max(least, inner.first - past), max(least, inner.last - past))
     ends = []
-    for share, onward in ((0, -past), (1, past)):
+    for share, onward in [one for end, one in zip(ENDS, ((0, -past), (1, past)), strict=True) if end in past_ends]:
         turned = outer.line.half_angle * (2 * share - 1)
         on = Point(onward * cos(turned), -onward * sin(turned))
         first, last = far.point(share), near.point(share)
@@ -52,8 +55,9 @@ def ends_of_band(outer: Edge, inner: Edge, past: float) -> list[list[Point]]:
     return ends
 
 
-def dug_between(outer: Edge, inner: Edge, past: float) -> float | None:
-    """Return the area of the dig, so far past both edges and both ends of what lies between them, square metres.
+def dug_between(outer: Edge, inner: Edge, past: float, past_ends: Sequence[str] = ENDS) -> float | None:
+    """Return the area of the dig, so far past both edges of what lies between them, and past both of its ends or one of
+    them alone, square metres.
 
     ``None`` where its ends meet, as those of a curve that all but closes do: the sum would count that place twice.
 
@@ -63,8 +67,8 @@ def dug_between(outer: Edge, inner: Edge, past: float) -> float | None:
     >>> round(dug_between(Edge(line, 0.0, 0.0), Edge(line, -1.0, -1.0), 0.5) - 2.5 * pi, 9)  # two ends, 2 by 1/2
     2.0
     """
-    ends = ends_of_band(outer, inner, past)
-    if outer.line.half_angle > pi / 2 and stands_in(*ends):
+    ends = ends_of_band(outer, inner, past, past_ends)
+    if ends and outer.line.half_angle > pi / 2 and stands_in(*ends_of_band(outer, inner, past)):
         return None
     wide = sum(distance(end[0], end[3]) for end in ends)
     return area_between(outer, inner, past) + past * wide

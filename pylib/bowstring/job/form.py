@@ -191,10 +191,10 @@ class SlabForm(TypedDict, total=False):
     ``footing_width`` and ``footing_depth``: of the footing under its middle; ``fills``: it has no width, it is
     everything between the curve and the string from A to B, and ``sides``: with straight sides so long, square back
     from A and B; ``both_ends``: the same curve stands at the other end of them, too; ``back``: what closes
-    them there, ``formed`` or ``against`` a building; ``apron``: a stretch where it is
-    thicker; ``depths``: as measured down to the base. ``poured``: ``slab`` or
-    ``wall``. Of a wall ``thickness`` is its height, and the job's ``width`` how thick it is; over 0.4 m thick and
-    unsaid it is asked."""
+    them there, ``formed`` or ``against`` a building; ``at_A``, ``at_B``: what closes any other slab at its line's
+    start and end, ``formed`` or ``against`` concrete that stands there; ``apron``: a stretch where it is thicker;
+    ``depths``: as measured down to the base. ``poured``: ``slab`` or ``wall``. Of a wall ``thickness`` is its
+    height, and the job's ``width`` how thick it is; over 0.4 m thick and unsaid it is asked."""
 
     end_width: Size
     thickness: Size
@@ -212,6 +212,8 @@ class SlabForm(TypedDict, total=False):
     sides: Size
     both_ends: bool
     back: str
+    at_A: str
+    at_B: str
     apron: ApronForm
     depths: Sequence[DepthForm]
     poured: str

@@ -14,6 +14,7 @@ from bowstring.job.terms import (
     DEEPEST_SLAB,
     EDGE_ALONG,
     EDGES,
+    LINE_ENDS,
     POURED,
     SLAB_KEYS,
 )
@@ -69,6 +70,7 @@ class SlabSaid:
         fills: it has no width: it is everything between the curve and the string from A to B.
         sides: and straight sides so long, square back from A and B; both_ends: with the same curve at the other end;
             back: a word of ``terms.BACKS``, ``None`` where it isn't said: what closes them at the other end.
+        at_a, at_b: the same of a slab that has a width: what closes it at its line's start and end.
         apron: where it is thicker; depths: as measured, by where they are.
         poured: a word of ``terms.POURED``, ``None`` where it isn't said. Of a wall the thickness is its height, and
             the job's width how thick it is.
@@ -90,6 +92,8 @@ class SlabSaid:
     sides: float | None = None
     both_ends: bool = False
     back: str | None = None
+    at_a: str | None = None
+    at_b: str | None = None
     apron: ApronSaid | None = None
     depths: tuple[DepthRead, ...] = ()
     poured: str | None = None
@@ -103,6 +107,12 @@ class SlabSaid:
     def is_deep(self) -> bool:
         """Whether it is so thick that no board on stakes holds it."""
         return (self.thickness or 0.0) > DEEPEST_SLAB
+
+    @property
+    def against(self) -> tuple[str, ...]:
+        """The ends of its line, of ``terms.LINE_ENDS``, that meet concrete which stands there."""
+        said = zip(LINE_ENDS, (self.at_a, self.at_b), strict=True)
+        return tuple(end for end, what in said if what == BACKS[1])
 
     @property
     def asks_what(self) -> bool:
@@ -164,8 +174,8 @@ def read_forming(reader: Reader) -> Forming:
 
 def _slab(reader: Reader) -> SlabSaid:
     keys = ("end_width", "thickness", "base", "overdig", "waste", "step", "truck", "edge_width", "edge_depth",
-            "edge_along", "footing_width", "footing_depth", "fills", "sides", "both_ends", "back", "apron", "depths",
-            "poured")  # fmt: skip
+            "edge_along", "footing_width", "footing_depth", "fills", "sides", "both_ends", "back", "at_A", "at_B",
+            "apron", "depths", "poured")  # fmt: skip
     slab = reader.inside("slab", keys)
     if slab is None:
         return SlabSaid()
@@ -195,6 +205,8 @@ def _slab(reader: Reader) -> SlabSaid:
         sides=sides,
         both_ends=both_ends,
         back=_back(slab, sides, both_ends),
+        at_a=_at_end(slab, "at_A"),
+        at_b=_at_end(slab, "at_B"),
         apron=_apron(slab, thickness),
         depths=_depths(slab),
     )
@@ -252,6 +264,14 @@ def _back(slab: Reader, sides: float | None, both: bool) -> str | None:
     if back is not None and (sides is None or both):
         raise bad(slab.field("back"), "pad.no_back")
     return back
+
+
+def _at_end(slab: Reader, name: str) -> str | None:
+    """Return what closes a slab at an end of its line; raises ``BadJob`` where it fills its curve: it has no ends."""
+    what = slab.choice(name, BACKS)
+    if what is not None and slab.flag("fills"):
+        raise bad(slab.field(name), "ends.no_fill")
+    return what
 
 
 def _edge_along(slab: Reader, sides: float | None) -> str | None:

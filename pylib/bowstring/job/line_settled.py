@@ -12,7 +12,9 @@ from bowstring.forming.line.pieces import Bend, Hand, Piece, Straight
 from bowstring.forming.line.slab import LineSlab
 from bowstring.geometry.givens import Settled, settle
 from bowstring.geometry.three import through_points, through_sides
+from bowstring.job.forming import SlabSaid
 from bowstring.job.line import ArcSaid, LineSaid
+from bowstring.job.terms import LINE_ENDS
 from bowstring.words import say
 
 
@@ -43,6 +45,13 @@ def settle_line(said: LineSaid, mark: float, show: Callable[[float], str] = str)
             pieces.append(Straight(piece.length, kink))
             arcs.append(None)
     return SettledLine(said, Line(tuple(pieces)), tuple(arcs))
+
+
+def refuse_ends(settled: SettledLine, slab: SlabSaid) -> None:
+    """Raise ``BadJob`` where a job says what closes its slab at an end of a line that closes on itself."""
+    said = [end for end, what in zip(LINE_ENDS, (slab.at_a, slab.at_b), strict=True) if what is not None]
+    if said and settled.line.is_closed:
+        raise bad(f"slab.at_{said[0]}", "ends.no_closed")
 
 
 def before_staked(said: LineSaid, mark: float, show: Callable[[float], str] = str) -> Piece | None:

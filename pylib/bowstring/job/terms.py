@@ -43,7 +43,11 @@ EDGE_ALONG = ("curve", "sides", "all")
 """Along what a pad's thick edge runs: its curve alone, its sides, too, or all round."""
 
 BACKS = ("formed", "against")
-"""What closes a pad behind its string, where a job says it: a form of its own (unsaid too), or what stands there."""
+"""What closes a pad behind its string, or a slab at an end of its line, where a job says it: a form of its own (unsaid
+too), or what stands there."""
+
+LINE_ENDS = ("A", "B")
+"""What a job calls the start and the end of its line, as it does those of its arc."""
 
 DEEPEST_SLAB = 0.4
 """Metres: what is deeper is likely a wall, and no board on stakes holds it (common practice, no source)."""

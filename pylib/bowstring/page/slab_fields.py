@@ -23,6 +23,8 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
     ("slab.sides", "length", "slab_sides", ()),
     ("slab.both_ends", "flag", "slab_both_ends", ()),
     ("slab.back", "choice", "slab_back", (*BACKS, "")),
+    ("slab.at_A", "choice", "slab_at_A", (*BACKS, "")),
+    ("slab.at_B", "choice", "slab_at_B", (*BACKS, "")),
     ("slab.thickness", "fine", "slab_thickness", ()),
     ("slab.end_width", "length", "slab_end_width", ()),
     ("slab.base", "bed", "slab_base", ()),
@@ -68,6 +70,9 @@ SLAB_FIELDS: tuple[tuple[str, str, str, Collection[str]], ...] = (
 
 _OF_A_PAD = ("slab.sides", "slab.both_ends", "slab.back", "slab.edge_along")
 """Only a slab that fills its curve has them."""
+
+_OF_A_BAND = ("slab.at_A", "slab.at_B")
+"""Only a slab that has a width has them."""
 
 _OF_AN_EDGE = {"slab-sides", "slab-edge_width", "slab-edge_depth"}
 """Without one of them nobody asks how far round a thick edge runs."""
@@ -134,7 +139,7 @@ def slab_of_fields(typed: Typed) -> dict[str, object]:
 
 def _is_left(place: str, typed: Typed) -> bool:
     """Whether a field holds what somebody left in it whose slab was another one before."""
-    if place in _OF_A_PAD and "slab-fills" not in typed:  # it filled the curve
+    if place in (_OF_A_BAND if "slab-fills" in typed else _OF_A_PAD):  # it had ends, or it filled the curve
         return True
     if place.startswith(OF_NO_WALL) and typed.get("slab-poured") == "wall":  # it was no wall
         return True

@@ -8,7 +8,7 @@ from html import escape
 from bowstring.faces.help_line import fill_button
 from bowstring.faces.slab_beside import APRON, TOPS
 from bowstring.faces.slab_pictures import PICTURED, slab_picture
-from bowstring.job.terms import OTHER, SIDES
+from bowstring.job.terms import LINE_ENDS, OTHER, SIDES
 from bowstring.page.entries import BY_PLACE, Entries, help_of, of_both, said
 from bowstring.page.fields import Field
 from bowstring.words import is_said, say
@@ -24,8 +24,6 @@ _ALONG = "slab.apron.along"
 """Of an arc alone: along a line of several pieces it is always that line."""
 LEVEL = {"grade-slope": "0", "grade-cross": "0", "grade-high": "", "grade-low": ""}
 """A level top: no slope either way, so no end and no edge is the high one."""
-LINE_ENDS = ("A", "B")
-"""What a job calls the start and the end of its line, as it does those of its arc."""
 _LIMITS = tuple(f"grade.{name}" for name in ("limit", "cross_limit", "stops"))
 
 
@@ -41,6 +39,7 @@ def slab_html(page: Entries) -> str:
             page.fold("footing", page.plain(_FOOTING)),
             _choice(page, "edge", _where, "where"),
             '<div id="slab-told" class="slab-told" role="status" hidden></div>',
+            page.fold("ends", "".join(_choice(page, f"slab.at_{end}", _plainly) for end in LINE_ENDS)),
             page.fold("bed", f'<div data-pieces="one">{page.plain([_FAR_WIDTH])}</div>{page.plain(_BED)}'),
             page.fold("edges", page.plain(_EDGES) + _choice(page, "slab.edge_along", _plainly)),
             page.fold("apron", _blank(page.plain(_APRON_FIELDS) + _along(page))),

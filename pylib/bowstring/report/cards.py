@@ -11,7 +11,7 @@ from bowstring.report.forms.cards import CardNumber, CardRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.kinked import b_from_line
 from bowstring.report.passing import Passing
-from bowstring.report.stakeline import report_on_line
+from bowstring.report.stakeline import overrun_part
 from bowstring.report.stations import stations_of
 from bowstring.report.steps import LONG_STRING
 from bowstring.words import say
@@ -90,7 +90,7 @@ def _plain(kind: str) -> CardRow:
 
 def _board(layout: Layout) -> CardRow:
     """The board, sprung along the stakes and carried on straight past the ends."""
-    card, run = _plain("board"), report_on_line(layout)["overrun"]
+    card, run = _plain("board"), overrun_part(layout)
     if run:
         past: CardNumber = {
             "disc": 1, "label": say("card.label.overrun"), "shown": run["length_shown"], "slope": None,

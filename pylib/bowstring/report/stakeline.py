@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import isclose
 
 from bowstring.analysis.obstructions import Obstructions
 from bowstring.geometry.plane import Point
 from bowstring.job.job import Job
+from bowstring.job.terms import LINE_ENDS
 from bowstring.layout.layout import Layout
 from bowstring.layout.limits import limits_of
+from bowstring.report.forming.ends import ends_of_arc
 from bowstring.report.forming.pins import Pins, centers_told, pins_of
 from bowstring.report.forming.plan import plan_of
 from bowstring.report.forms.stakeline import OnLinePart, OverrunPart
@@ -38,7 +41,7 @@ def report_on_line(layout: Layout) -> OnLinePart:
         "half_shown": None if half is None else tape.show_whole(half),
         "drawn_to": _drawn_to(job),
         "come_back": _come_back(job, pins),
-        "overrun": None if job.driven == "hub" else _overrun(layout),
+        "overrun": None if job.driven == "hub" else overrun_part(layout, ends_of_arc(plan)),
     }
 
 
@@ -91,9 +94,9 @@ def _in_the_way(layout: Layout, end: Point, stake: Point) -> str | None:
     return next(found, None) or next(ground.standing(stake), None)
 
 
-def _overrun(layout: Layout) -> OverrunPart | None:
-    """The stake past each end: back along the tangent, which leaves the string at half the central angle; ``None``
-    where neither end has room for one."""
+def overrun_part(layout: Layout, against: Sequence[str] = ()) -> OverrunPart | None:
+    """Return the stake past each end: back along the tangent, which leaves the string at half the central angle;
+    ``None`` where neither end has room for one. Concrete stands at the ends ``against``: none is driven there."""
     arc, tape = layout.staked, layout.job.shown
     length = OVERRUN[layout.job.tape.feet]
     along, off = length * arc.cosine, length * arc.sine
@@ -103,13 +106,17 @@ def _overrun(layout: Layout) -> OverrunPart | None:
     shown = {name: tape.show(abs(size)) for name, size in (("length", length), ("along", along), ("off", off))}
     ways = {"A": (Point(0.0, 0.0), Point(-along, -off)), "B": (Point(arc.chord, 0.0), Point(arc.chord + along, -off))}
     found = {end: _in_the_way(layout, *way) for end, way in ways.items()}
+    found = {end: what for end, what in found.items() if end not in against}
     free = [end for end, what in found.items() if not what]
     if not free:
         return None
     blocked = [say("on_line.overrun_blocked", what=what, end=end) for end, what in found.items() if what]
     line = say("on_line.string" if layout.string_used else "on_line.line")
-    numbers = (say("on_line.overrun", **shown), say(f"on_line.overrun_{which}", line=line, **shown))
-    parts = (*numbers, *blocked, say("on_line.brace"))
+    numbers = (
+        say("on_line.overrun", ends=_others(against), **shown),
+        say(f"on_line.overrun_{which}", line=line, **shown),
+    )
+    parts = (*numbers, *blocked, *_stopped(against))
     return {
         "length": length,
         "along": along,
@@ -120,3 +127,14 @@ def _overrun(layout: Layout) -> OverrunPart | None:
         "text": " ".join(parts),
         "stakes": [{"name": end, "x": stake.x, "y": stake.y} for end, (_end, stake) in ways.items() if end in free],
     }
+
+
+def _others(against: Sequence[str]) -> str:
+    """The ends past which boards run on, named."""
+    return say("ends.both") if not against else "".join(end for end in LINE_ENDS if end not in against)
+
+
+def _stopped(against: Sequence[str]) -> list[str]:
+    """What the board does where it can't run on: at the ends ``against`` concrete that is said to stand there, else
+    wherever any does."""
+    return [say("on_line.overrun_lap", end=end) for end in against] or [say("on_line.brace")]

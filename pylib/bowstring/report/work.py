@@ -58,7 +58,7 @@ class Work:
     def formed(self, job: JobForm) -> Work:
         """Return this work for a job that says something else of its slab or its width, and nothing else: all that is
         laid out stays as it is. Raises ``BadJob``."""
-        said = read_job(part_kept(job)[0], self.job.shown.unit)
+        said = _read(part_kept(job)[0], self.job.shown.unit)
         work = copy(self)
         anew = {"width": said.width, "forming": said.forming, "readings": said.readings}
         work.job = Job(**{**vars(self.job), **anew})
@@ -143,7 +143,7 @@ def _read(asked: object, shown: str | None) -> Job:
     them is told at its own place."""
     job = read_job(asked, shown)
     if job.line is not None:
-        from bowstring.job.line_settled import settle_line
+        from bowstring.job.line_settled import refuse_ends, settle_line
 
-        settle_line(job.line, job.tape.mark, job.tape.show)
+        refuse_ends(settle_line(job.line, job.tape.mark, job.tape.show), job.forming.slab)
     return job

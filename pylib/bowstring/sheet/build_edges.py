@@ -25,8 +25,8 @@ def edges(answer: Answer) -> Iterator[Block]:
     yield Paragraph(part["conclusion"], "key")
     if part["standing"]:
         yield Items([one["text"] for one in part["standing"]], "stop")
-    if part["taper"]:
-        yield Items(part["taper"])
+    if part["ends"]["told"] or part["taper"]:
+        yield Items([*part["ends"]["told"], *part["taper"]])
     yield from _lines(part)
     yield Items([*part["passes"], *part["off_line"], *part["form"], *part["sides_how"]], first=1)
     stick = part["stick"]

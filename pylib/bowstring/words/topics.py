@@ -21,6 +21,7 @@ TOPICS: dict[str, tuple[str, ...]] = {
     "driven": ("results",),
     "dxf": ("values",),
     "edges": ("build_edges",),
+    "ends": ("build_ends",),
     "entry": ("entries",),
     "face_checks": ("face_checks",),
     "fill": ("build_fill",),

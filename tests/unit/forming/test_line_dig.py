@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import cos, radians, sin
 
 import pytest
-from shapely.geometry import LineString, Polygon
+from shapely.geometry import LineString, Point, Polygon
 from shapely.ops import unary_union
 
 from bowstring.forming.line.line import Line
@@ -60,6 +60,20 @@ def test_the_area_of_the_dig_is_that_of_a_wider_strip_run_on_past_both_ends(
     assert dig and sum(Polygon([tuple(point) for point in one]).area for one in outlines_of(dig)) == pytest.approx(
         far, rel=1e-4
     )
+
+
+@pytest.mark.parametrize("line", [LEFT_RIGHT, KINKED])
+@pytest.mark.parametrize("ends", ["A", "B", ""])
+def test_the_dig_runs_on_past_the_ends_that_are_free_alone(line: Line, ends: str) -> None:
+    """By shapely: the wider strip, and a piece as wide past each such end."""
+    slab, past = LineSlab(line, 0.75, 0.5), 0.3
+    wide, strip = 1.25 + 2 * past, beside(line, 0.75 + past, 0.5 + past)
+    assert dug_area(slab, past, past_ends=ends) == pytest.approx(strip + len(ends) * past * wide, rel=2e-6)
+    dig = dig_of(slab, past, past_ends=ends)
+    assert dig is not None
+    dug = unary_union([Polygon([tuple(point) for point in one]) for one in outlines_of(dig)])
+    places = {"A": line.start.on(-past / 2).point, "B": line.end.on(past / 2).point}
+    assert {end for end, place in places.items() if dug.contains(Point(*place))} == {*ends}
 
 
 @pytest.mark.parametrize("line", [LEFT_RIGHT, KINKED])

@@ -172,6 +172,35 @@ def test_the_dig_runs_on_past_both_ends(name: str) -> None:
     ).area < 1e-3 * whole.area  # fmt: skip
 
 
+@pytest.mark.parametrize("name", CASES)
+@pytest.mark.parametrize(("end", "other"), [("A", "B"), ("B", "A")])
+def test_the_dig_runs_on_past_one_end_alone(name: str, end: str, other: str) -> None:
+    """By shapely: what both ends' dig has, less the piece at the other end."""
+    lies, first, last, outer, inner = case(name)
+    past = 0.5 * FOOT
+    zone = band(first, last, past, lies)
+    piece, gone = (Polygon([tuple(corner) for one in ends_of_band(outer, inner, past, at) for corner in one])
+                   for at in (end, other))  # fmt: skip
+    whole = run_on(zone, past)
+    assert dug_between(outer, inner, past, end) == pytest.approx(whole.area - gone.area, rel=1e-6)
+    assert piece.area + gone.area == pytest.approx(whole.area - zone.area, rel=1e-4)
+    assert dug_between(outer, inner, past, ()) == pytest.approx(zone.area, rel=1e-6)
+
+
+def test_a_tree_past_an_end_that_meets_old_concrete_stands_in_no_dig() -> None:
+    """The tree below, just past A: nothing is dug there."""
+    half = math.asin(CHORD / 2 / R)
+    at = [-1.005 * math.cos(half) - 2.5 * math.sin(half), -1.005 * math.sin(half) + 2.5 * math.cos(half)]
+    job = {**WALK, "method": "coordinates", "ground": [{**OAK, "at": [f"{at[0]:.4f} ft", f"{at[1]:.4f} ft"]}]}
+    ends: tuple[tuple[dict[str, str], bool], ...] = (
+        ({}, True),
+        ({"at_A": "against"}, False),
+        ({"at_B": "against"}, True),
+    )
+    for said, dug in ends:
+        assert told({**job, "slab": {**job["slab"], **said}}) == ([("oak", "dig")] if dug else [])
+
+
 def test_a_dig_whose_ends_meet_has_no_area_of_its_own() -> None:
     for degrees, known in ((170, True), (250, True), (340, True), (359, False), (357, False)):
         line = Arc.of_angle(6.0, math.radians(degrees / 2))
@@ -209,8 +238,8 @@ def test_how_deep_a_tree_stands_in_the_dig_is_what_shapely_has(y: float, line: s
 def test_the_dig_lines_card_says_the_ends_and_the_page_too() -> None:
     answer = answer_to(WALK)
     card = next(one for one in answer["form_cards"] if one["kind"] == "form_dig")
-    assert say("forming.note.dig_ends", size='6"') in card["notes"]
-    assert say("edges.paint_ends", size='6"') in answer["edges"]["passes"]
+    assert say("forming.note.dig_ends", size='6"', ends="A and B") in card["notes"]
+    assert say("edges.paint_ends", size='6"', ends="A and B") in answer["edges"]["passes"]
 
 
 def test_the_base_is_told_under_the_slab_and_over_the_whole_dig() -> None:

@@ -116,12 +116,14 @@ class Line:
         rows = zip(self.stations[1:-1], self.runs[:-1], self.pieces[1:], strict=True)
         return tuple(Join(station, run.end, piece.kink) for station, run, piece in rows)
 
-    def run_on(self, past: float) -> Line:
-        """Return the line run straight on past both its ends, so far, metres; as it is for 0, and where it comes back
-        to its start: there it has no ends."""
-        if not past or self.is_closed:
+    def run_on(self, past: float, after: float | None = None) -> Line:
+        """Return the line run straight on past both its ends, so far, metres (``after``: past its end, where that is
+        another length); as it is for 0, and where it comes back to its start: there it has no ends."""
+        last = past if after is None else after
+        if not (past or last) or self.is_closed:
             return self
-        return Line((Straight(past), *self.pieces, Straight(past)), self.start.on(-past))
+        first, then = ((Straight(one),) if one else () for one in (past, last))
+        return Line((*first, *self.pieces, *then), self.start.on(-past))
 
     @property
     def is_closed(self) -> bool:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from math import acos, ceil
 
 from bowstring.forming.line.edges import Edge, NoEdge
 from bowstring.forming.line.runs import Run
 from bowstring.forming.line.slab import LineSlab
+from bowstring.forming.outline import ENDS
 from bowstring.geometry.plane import Point
 
 _BOW = 1e-4
@@ -37,23 +38,25 @@ def _points(run: Run) -> Iterator[Point]:
     return (run.at(run.length * number / count).point for number in range(count + 1))
 
 
-def dig_of(slab: LineSlab, past: float, ends: float | None = None) -> LineSlab | None:
+def dig_of(slab: LineSlab, past: float, ends: float | None = None, past_ends: Sequence[str] = ENDS) -> LineSlab | None:
     """Return what is dug, so far past both edges of a slab and straight on past both its ends, metres; ``ends``: past
-    those, where it is another length.
+    those, where it is another length; ``past_ends``: past which of them, ``A`` its start and ``B`` its end.
 
     ``None`` where an edge can't follow the line so far out: inside of an arc the dig reaches the center, or inside of a
     kink the pieces are too short for it.
     """
     try:
-        return LineSlab(slab.line.run_on(past if ends is None else ends), slab.left + past, slab.right + past)
+        on = past if ends is None else ends
+        line = slab.line.run_on(*(on if end in past_ends else 0.0 for end in ENDS))
+        return LineSlab(line, slab.left + past, slab.right + past)
     except NoEdge:
         return None
 
 
-def dug_area(slab: LineSlab, past: float, ends: float | None = None) -> float | None:
+def dug_area(slab: LineSlab, past: float, ends: float | None = None, past_ends: Sequence[str] = ENDS) -> float | None:
     """Return the area of what is dug, square metres, exactly (``LineSlab.area``); as ``dig_of``.
 
     ``None`` where ``dig_of`` has none, and where the dig lies over itself: its sum would count that place twice.
     """
-    dig = dig_of(slab, past, ends)
+    dig = dig_of(slab, past, ends, past_ends)
     return None if dig is None or dig.overlaps else dig.area

@@ -20,6 +20,7 @@ from bowstring.report.forming.boards_stakes import (
     straight_stakes,
     straight_told,
 )
+from bowstring.report.forming.end_joints import buy_strip
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.pad_corner import bevel_told, carried_told
 from bowstring.report.forming.plan import Plan, is_designed, line_ends
@@ -66,7 +67,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
         "fails": bending.where_it_fails(choice, staked[edges.index(tightest)].loose, tape),
         "otherwise": otherwise(choice, edges, tape),
         "ends": how.at_the_ends(choice, edges, staked if _stands(plan, choice) else [], tape, _carried(plan, choice)),
-        "bending": how.in_order(choice),
+        "bending": how.in_order(plan, choice),
         "edges": told,
         "stock_shown": cutting.listed(tape, unit, sorted(choice.lengths)),
         "unit_shown": unit,
@@ -97,9 +98,11 @@ def _straight_alone(plan: Plan, choice: Choice) -> list[str]:
 
 
 def _carried(plan: Plan, choice: Choice) -> list[str]:
-    """Return how far a curved board runs on beside straight sides, and what those butt to; none without such sides."""
+    """Return how far the boards run on past the ends; beside straight sides what those butt to, too."""
     if not isinstance(plan.filled, Pad):
-        return []
+        if choice.alone:
+            return how.run_on(plan, choice, "fill.carry_past", "fill.no_overrun")
+        return how.run_on(plan, choice, "boards.carry_past", "boards.no_overrun")
     tangent, could = plan.filled.tangent, room_past(plan, choice.practice.overrun)
     past = plan.tape.show_whole(choice.overrun or could)
     if choice.overrun:
@@ -113,6 +116,7 @@ def _cut_beside(plan: Plan) -> list[str]:
     """Return how side forms are measured whose ends are beveled, and the strip that is bought with the boards."""
     strip = strip_told(plan)
     bought = [say("pad.buy_strip" if strip["deep"] else "pad.buy_strip_full", **strip)] if strip else []
+    bought += [] if plan.filled is not None or plan.of_footing else buy_strip(plan, plan.edges[0].length)
     return [*([say("pad.cut_long")] if bevel_told(plan) else []), *bought]
 
 
@@ -127,7 +131,7 @@ def _stakes_how(
     told, spliced = [straight_told(one, plan.tape) for one in straight], any(one.splices for one in straight)
     if not _stands(plan, choice):
         return how.straight_stakes_how(counts, told, spliced, bank)
-    return how.stakes_how(*edges, choice, plan.tape, counts, told, spliced, bank)
+    return how.stakes_how(plan, *edges, choice, counts, told, spliced, bank)
 
 
 def row_of_boards(plan: Plan, part: BoardsPart | None) -> BuildRow:

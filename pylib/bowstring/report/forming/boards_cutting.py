@@ -13,6 +13,7 @@ from bowstring.forming.pad import Pad
 from bowstring.forming.stock import FOOT, Practice
 from bowstring.report.forming.boards_bending import name_of
 from bowstring.report.forming.boards_list import OTHER_CURVE, Choice, FormedEdge
+from bowstring.report.forming.ends import against, formed, named, widths
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build_boards import BuyRow, CutRow, SpliceRow
 from bowstring.units.tape import Tape
@@ -113,8 +114,8 @@ def _orders(plan: Plan, runs: tuple[Run, ...], lengths: tuple[float, ...], rules
 
 
 def straights_of(plan: Plan, choice: Choice) -> tuple[float, ...]:
-    """Return how long each straight form is, metres: one across each end, or one along the string, or both sides and
-    the back between them.
+    """Return how long each straight form is, metres: one across each end that has one, or one along the string, or both
+    sides and the back between them.
 
     A side's form runs on past the back's by its own thickness, and begins where the curve's board ends that runs down
     the side of a half circle; none is left where that one is as long as the side.
@@ -127,8 +128,7 @@ def straights_of(plan: Plan, choice: Choice) -> tuple[float, ...]:
         return (*sides, pad.arc.chord) if pad.backed else sides
     if plan.filled is not None:
         return (plan.filled.arc.chord,)
-    width = plan.width or 0.0
-    return width, plan.said.slab.far_width or width
+    return tuple(widths(plan)[end] for end in formed(plan)) if plan.width else ()
 
 
 def parts_of(length: float, choice: Choice) -> list[float]:
@@ -199,10 +199,15 @@ def cut_rows(plan: Plan, choice: Choice, edges: tuple[FormedEdge, ...], made: Cu
         needs = say("boards.so_many", count=made.splices, length=tape.show_whole(choice.practice.splice))
         boards = listed(tape, unit, made.splice_boards) or say("boards.offcuts")
         rows.append(_row(say("boards.splices"), name, needs, boards))
-    title = _straight_title(plan, made) if choice.alone else say("boards.end_forms")
+    title = _straight_title(plan, made) if choice.alone else end_forms_title(plan)
     if made.ends:
         rows.append(_row(title, straight.name, _needs(made, tape), listed(tape, unit, made.end_boards)))
     return rows
+
+
+def end_forms_title(plan: Plan) -> str:
+    """Return what the forms across the ends are called, and of one alone at which end it stands."""
+    return say("ends.form", ends=named(plan, formed(plan))) if against(plan) else say("boards.end_forms")
 
 
 def _straight_title(plan: Plan, made: Cut) -> str:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from bowstring.forming.boards import Board
+from bowstring.job.terms import LINE_ENDS
 from bowstring.report.forming.boards_bending import name_of, pushed
 from bowstring.report.forming.boards_cutting import listed
 from bowstring.report.forming.boards_list import Choice, FormedEdge
 from bowstring.report.forming.boards_stakes import Staking
+from bowstring.report.forming.ends import against, formed, named
 from bowstring.report.forming.formboard import MOST_BANKED, depth_of, practice_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.quantities import fine_tape, thick
@@ -19,23 +21,13 @@ def at_the_ends(
     choice: Choice, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape, carried: list[str]
 ) -> list[str]:
     """Return what a loose end does and the fix, what a splice needs, and where the board pulls off its stakes;
-    ``carried``: the sentences of a board beside straight sides, none without these."""
+    ``carried``: how the boards run on past the ends."""
     missing = [(one.loose.miss, one.gap) for one in staked if one.loose]
     found = []
     if missing:
         miss, gap = max(missing)
         found.append(say("boards.runs_flat", gap=tape.show(gap), miss=tape.show_up(miss)))
-    if carried:
-        found += carried
-    elif choice.overrun:
-        key = "fill.carry_past" if choice.alone else "boards.carry_past"
-        found.append(say(key, past=tape.show_whole(choice.overrun)))
-    else:
-        key = "fill.no_overrun" if choice.alone else "boards.no_overrun"
-        past = choice.practice.overrun
-        found += (
-            [say(key, past=tape.show_whole(past))] if past else []
-        )  # a shallow reach past a footing's ends has none
+    found += carried
     if choice.used is None:
         return found
     board, piece = choice.used.board, tape.show_whole(choice.practice.splice)
@@ -48,6 +40,25 @@ def at_the_ends(
     ]
 
 
+def run_on(plan: Plan, choice: Choice, carry: str, stop: str) -> list[str]:
+    """Return how the boards run on past the ends that are formed, by the message ``carry``, or ``stop`` where they
+    don't, and what they do at the others. A shallow reach past a footing's ends leaves nothing to tell."""
+    found, past, ends = [], choice.overrun or choice.practice.overrun, formed(plan)
+    if ends and past:
+        found.append(say(carry if choice.overrun else stop, past=plan.tape.show_whole(past), ends=named(plan, ends)))
+    if against(plan):
+        found.append(say("ends.lap" if choice.overrun else "ends.no_lap", ends=named(plan, against(plan))))
+    return found
+
+
+def past_told(plan: Plan, *, alone: bool = False) -> list[str]:
+    """Return what the stakes past the ends are for; ``alone``: of a board that closes on straight forms."""
+    if alone:
+        return [say("fill.past_each")]
+    found = [say("boards.past_each", ends=named(plan, formed(plan)))] if formed(plan) else []
+    return [*found, *([say("ends.past_lap", ends=named(plan, against(plan)))] if against(plan) else [])]
+
+
 def _forces(board: Board, edges: tuple[FormedEdge, ...], staked: list[Staking], tape: Tape) -> list[str]:
     """Return the loads on the stakes of the tighter edge's end."""
     loose = [one.loose for edge, one in zip(edges, staked, strict=True) if edge.inner and one.loose]
@@ -57,19 +68,21 @@ def _forces(board: Board, edges: tuple[FormedEdge, ...], staked: list[Staking], 
     return [say("boards.end_loads", held=pushed(tape, held), pulled=pushed(tape, pulled))]
 
 
-def in_order(choice: Choice) -> list[str]:
+def in_order(plan: Plan, choice: Choice) -> list[str]:
     """Return the order in which a board is bent."""
     past = "fill.first_past" if choice.alone else "boards.first_past"
-    first = say(past if choice.overrun else "boards.first_end")
+    if LINE_ENDS[0] in against(plan):
+        past = "ends.first_lap"
+    first = say(past, end=named(plan, LINE_ENDS[:1])) if choice.overrun else say("boards.first_end")
     screws = ("fill.screw_all", "fill.double") if choice.alone else ("boards.screw_all", "boards.double")
     return [first, say("boards.work_along"), *map(say, screws), say("boards.kickers")]
 
 
 def stakes_how(
+    plan: Plan,
     told: list[EdgeBoards],
     staked: list[Staking],
     choice: Choice,
-    tape: Tape,
     counts: tuple[int, int],
     straight: list[str],
     spliced: bool,
@@ -78,7 +91,7 @@ def stakes_how(
     """Return the count of stakes, how far apart they stand and why, and on which side; ``straight``: how they stand
     along the straight forms that close it; ``spliced``: those have splices;
     ``bank``: what is banked against low boards."""
-    count, with_spare = counts
+    (count, with_spare), tape = counts, plan.tape
     found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
     found += [say("boards.every", edge=one["name"], gap=one["gap_shown"], gaps=one["gaps"]) for one in told]
     reasons = [one["reason"] for one in told]
@@ -86,7 +99,7 @@ def stakes_how(
     found += reasons[:1] if alike else [say("boards.reason_at", edge=one["name"], reason=one["reason"]) for one in told]
     found += straight
     if any(one.past for one in staked):
-        found.append(say("fill.past_each" if choice.alone else "boards.past_each"))
+        found += past_told(plan, alone=choice.alone)
     if spliced or any(one["splices"] for one in told):
         found.append(say("boards.at_splices"))
     bows = [one["bow"] for one in told if one["bow"] is not None]

@@ -10,6 +10,7 @@ from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Pad
 from bowstring.forming.stock import INCH, Practice
 from bowstring.report.forming.edge_lines import overdig_of
+from bowstring.report.forming.ends import against
 from bowstring.report.forming.formboard import form_of, height_of, own_board, practice_of
 from bowstring.report.forming.plan import Plan
 
@@ -123,7 +124,7 @@ def room_past(plan: Plan, overrun: float) -> float:
     the stake behind it, which is taken as thick as a thick board; 0 where that leaves it nothing to be held by."""
     pad = plan.filled
     if plan.of_footing:
-        room = overdig_of(plan)
+        room = 0.0 if against(plan) else overdig_of(plan)  # nothing is dug past what stands at an end
         return min(overrun, room) if room >= HELD[plan.layout.job.tape.feet] else 0.0
     if not isinstance(pad, Pad):
         return overrun

@@ -11,6 +11,7 @@ from bowstring.forming.pad import Pad
 from bowstring.forming.stock import Practice
 from bowstring.report.forming.boards_cutting import parts_of, straights_of
 from bowstring.report.forming.boards_list import Choice, FormedEdge
+from bowstring.report.forming.ends import formed, named
 from bowstring.report.forming.formboard import depth_of
 from bowstring.report.forming.plan import Plan
 from bowstring.units.tape import Tape
@@ -85,7 +86,8 @@ STRAIGHT = {True: 4 * 0.3048, False: 1.2}
 class StraightStakes:
     """Stakes of straight forms that are alike: ``count`` of them, each so long, metres, with so many equal gaps.
 
-    ``key``: the sentence of them; ``splices``: of each, with a stake more at every one.
+    ``key``: the sentence of them; ``splices``: of each, with a stake more at every one; ``ends``: those that they stand
+    at, of forms across a slab's ends.
     """
 
     key: str
@@ -93,6 +95,7 @@ class StraightStakes:
     length: float
     gaps: int
     splices: int
+    ends: str = ""
 
     @property
     def stakes(self) -> int:
@@ -101,14 +104,17 @@ class StraightStakes:
 
 
 def end_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
-    """Return the stakes of the forms across both ends of a slab that has a width, one at each of their own ends."""
-    most, ends = _most(plan, choice), straights_of(plan, choice)
+    """Return the stakes of the forms across the ends of a slab that has a width, one at each of their own ends."""
+    most, at = _most(plan, choice), dict[float, list[str]]()
+    for end, length in zip(formed(plan), straights_of(plan, choice), strict=False):
+        at.setdefault(length, []).append(end)
 
-    def staked(count: int, length: float) -> StraightStakes:
+    def staked(ends: list[str], length: float) -> StraightStakes:
+        key = "boards.stakes_ends" if len(ends) > 1 else "ends.stakes"
         splices = len(parts_of(length, choice)) - 1
-        return StraightStakes("boards.stakes_ends", count, length, spaced(length, most), splices)
+        return StraightStakes(key, len(ends), length, spaced(length, most), splices, named(plan, ends))
 
-    return [staked(ends.count(length), length) for length in dict.fromkeys(ends) if length]
+    return [staked(ends, length) for length, ends in at.items() if length]
 
 
 def _most(plan: Plan, choice: Choice) -> float:
@@ -156,4 +162,4 @@ def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:
 
 def straight_told(one: StraightStakes, tape: Tape) -> str:
     """Return how the stakes of straight forms stand."""
-    return say(one.key, gap=tape.show(one.length / one.gaps), gaps=one.gaps)
+    return say(one.key, gap=tape.show(one.length / one.gaps), gaps=one.gaps, ends=one.ends)

@@ -10,6 +10,7 @@ from bowstring.report.forming.edge_board import board_of, pull_told
 from bowstring.report.forming.edge_lines import footing_past, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_set import mark_name
+from bowstring.report.forming.ends import past_ends
 from bowstring.report.forming.in_dig import clear_of
 from bowstring.report.forming.pins import held_lines
 from bowstring.report.forming.plan import Plan, is_designed, is_wall
@@ -188,8 +189,8 @@ def passes_of(plan: Plan, dug: bool) -> list[str]:
         keyed = [say("walled.line_first")] if plan.said.slab.footing_width else []
         return [say(first), paint, *keyed, say(again)]
     deeper = [unstarred(dig_told(plan))] if ends_of(plan) else []
-    if past and plan.filled is None:
-        deeper.insert(0, say("edges.paint_ends", size=plan.tape.show_whole(past)))
+    if plan.filled is None:
+        deeper = [*past_ends(plan, past, "edges.paint_ends"), *deeper]
     if dug:
         return [say("edges.hubs_first"), paint, *deeper, say("edges.line_again")]
     return [say("edges.clear_of_dig"), paint, *deeper, say("edges.line_again_stakes")]

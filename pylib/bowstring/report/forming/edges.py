@@ -9,6 +9,9 @@ from bowstring.report.forming.edge_lines import CURB, OVERDIG, dug_past, footing
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, Marks, marks_of
 from bowstring.report.forming.edge_set import Ground, in_the_way, report_second
 from bowstring.report.forming.edge_stick import alike_of, dug_out, form_told, passes_told, report_bays, report_stick
+from bowstring.report.forming.end_joints import strip_shown
+from bowstring.report.forming.ends import against
+from bowstring.report.forming.ends import told as ends_told
 from bowstring.report.forming.off_line import told_off_line
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_wall
 from bowstring.report.forming.quantities import thick
@@ -28,10 +31,9 @@ def report_edges(plan: Plan) -> EdgesPart | None:
     """Return the answer's ``edges``, ``None`` where something has to be said first or where there is no inner edge."""
     if plan.slab is None or plan.width is None or plan.edge is None:
         return None
-    marks, tape = marks_of(plan), plan.tape
-    lines, bays, ground = report_lines(plan, marks), report_bays(plan, marks), Ground(plan, marks)
-    far, standing, diagonal = plan.taper.last if plan.taper else None, report_standing(plan), alike_of(bays)
-    lengths, tight = {key: _length(plan, marks.edge(key)) for key in (OUTSIDE, INSIDE)}, _is_tight(plan, marks)
+    marks, tape, standing = marks_of(plan), plan.tape, report_standing(plan)
+    bays, tight, lengths = report_bays(plan, marks), _is_tight(plan, marks), _lengths(plan, marks)
+    lines, ground, diagonal = report_lines(plan, marks), Ground(plan, marks), alike_of(bays)
     return {
         "state": "near" if tight or standing else "usual",
         "short": _short(plan, marks, tight),
@@ -41,8 +43,8 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "yours": next(line["key"] for line in lines if line["yours"]),
         "width": plan.width,
         "width_shown": tape.show(plan.width),
-        "far_width": far,
-        "far_width_shown": "" if far is None else tape.show(far),
+        "far_width": plan.taper.last if plan.taper else None,
+        "far_width_shown": tape.show(plan.taper.last) if plan.taper else "",
         "left": _by_hand(plan, lengths).get("left"),
         "right": _by_hand(plan, lengths).get("right"),
         "outside": lengths[OUTSIDE],
@@ -55,20 +57,15 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "stick": report_stick(plan, marks),
         "alike": bool(diagonal),
         "diagonal_shown": diagonal,
-        "diagonal": None,
-        "sides": None,
-        "sides_shown": "",
-        "sides_how": [],
-        "both_ends": False,
-        "curve_gap": None,
-        "straight_gap": None,
+        "diagonal": None, "sides": None, "sides_shown": "", "sides_how": [], "both_ends": False, "curve_gap": None, "straight_gap": None,
         "bays": bays,
         "check": _check(diagonal, len(bays), tapers=plan.taper is not None),
         "form": form_told(plan, marks),
         "faces": faces_told(plan, marks),
         "footing": footing_boards(plan),
         "faces_sheet": faces_sheet(plan, marks),
-        "strip_shown": "",
+        "strip_shown": strip_shown(plan, marks.outer.length),
+        "ends": {"against": list(against(plan)), "told": ends_told(plan), "dug": " ".join(ends_dug(plan))},
         "footing_shown": _footing_shown(plan),
         "passes": [*passes_told(plan, marks), *ends_dug(plan), *dig_told(plan)],
         "dug_out": dug_out(plan, marks),
@@ -76,7 +73,7 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "taper": list(_taper(plan)),
         "standing": standing,
         "notes": [*in_the_way(plan, marks, ground), *_notes(plan, marks, tight)],
-    }
+    }  # fmt: skip
 
 
 def row_of_edges(plan: Plan, part: EdgesPart | None) -> BuildRow:
@@ -104,6 +101,10 @@ def _too_wide(plan: Plan) -> str:
     said = [width for width in (plan.width, plan.said.slab.far_width) if width is not None]
     shown = {"radius": plan.tape.show(plan.line.radius), "width": plan.tape.show(max(said))}
     return say("edges.no_inner_half" if plan.edge == CENTER else "edges.no_inner_more", **shown)
+
+
+def _lengths(plan: Plan, marks: Marks) -> dict[str, EdgeLength]:
+    return {key: _length(plan, marks.edge(key)) for key in (OUTSIDE, INSIDE)}
 
 
 def _length(plan: Plan, edge: Edge) -> EdgeLength:

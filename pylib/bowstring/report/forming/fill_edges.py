@@ -41,9 +41,8 @@ STRING, STRING_FORM, STRING_DIG = "string", "string_form", "dig_string"
 
 def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
     """Return the answer's ``edges``."""
-    tape, outward = plan.tape, plan.layout.job.outward
+    tape, side, outward, past = plan.tape, plan.layout.side, plan.layout.job.outward, overdig_of(plan)
     lines, string, arc = list(_lines(plan, filled)), opposite(plan, filled), length_of(plan, filled.arc.arc_length)
-    side, past = plan.layout.side, overdig_of(plan)
     hands = {} if side is None else {side: arc, "right" if side == "left" else "left": string}
     dug, pad, standing = outward <= past, filled if isinstance(filled, Pad) else None, report_standing(plan)
     short, more, conclusion = pad_rows(plan, pad) if pad else _rows(plan, filled)
@@ -76,15 +75,13 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "sides_how": list(pad_forms(plan, pad)) if pad else [],
         "both_ends": pad is not None and pad.both,
         "strip_shown": _strip(plan),
+        "ends": {"against": [], "told": [], "dug": ""},
         "curve_gap": curve_gap_of(plan),
         "straight_gap": straight_board_of(plan)[1],
         "bays": [],
         "check": pad_check(plan, pad) if pad else _check(plan, filled),
         "form": list(_forms(plan, filled, lines)),
-        "faces": [],
-        "footing": None,
-        "faces_sheet": [],
-        "footing_shown": [],
+        "faces": [], "footing": None, "faces_sheet": [], "footing_shown": [],
         "passes": passes_of(plan, dug),
         "dug_out": dug,
         "off_line": [*told_of_hubs(plan, hubs_of_fill(plan))] if dug else told_of_curve(plan),

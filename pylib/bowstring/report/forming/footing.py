@@ -40,7 +40,7 @@ def footing_plan(plan: Plan) -> Plan | None:
     job = Job(**{**vars(plan.layout.job), "width": wide})
     layout = Layout(**{**vars(plan.layout), "drawn": middle, "job": job})
     of_it = SlabSaid(poured="slab", thickness=deep, overdig=said.overdig, waste=said.waste, step=said.step,
-                     truck=said.truck)  # fmt: skip
+                     truck=said.truck, at_a=said.at_a, at_b=said.at_b)  # fmt: skip
     slab = Slab.along(middle, wide, "both")
     saying = Forming(**{**vars(plan.said), "edge": "centre", "slab": of_it})
     return Plan(layout, saying, plan.tape, "centre", slab, None, False, of_footing=True)

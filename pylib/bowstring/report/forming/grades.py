@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from bowstring.job.terms import LINE_ENDS
+from bowstring.report.forming.end_joints import top_shown, tops_told
 from bowstring.report.forming.grade_base import asks, base_lines
 from bowstring.report.forming.grade_limits import Judged, judge
 from bowstring.report.forming.grade_row import open_row, two_lines
@@ -17,7 +19,7 @@ from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, percent
 from bowstring.report.forming.wall_heights import below_told, levels_of
 from bowstring.report.forms.build import BuildRow
-from bowstring.report.forms.build_grades import GradesPart
+from bowstring.report.forms.build_grades import GradesPart, TopRow
 from bowstring.words import say
 
 
@@ -51,7 +53,7 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
     drop, most = level_drops(plan, judged)
     level = _is_level_wall(plan, settled)
     part |= {
-        "asks": list(asks(plan, rows, grade.start)),
+        "asks": [*asks(plan, rows, grade.start), *meets(plan, rows)],
         "base": list(base_lines(plan)),
         "below": below_told(plan, level=level),
         "levels": levels_of(plan, grade.start, level=level),
@@ -72,6 +74,14 @@ def _told(plan: Plan, settled: Settled) -> GradesPart:
         "notes": list(notes(plan, settled, judged)),
     }
     return part
+
+
+def meets(plan: Plan, rows: list[TopRow]) -> list[str]:
+    """Return what tops the slopes make where the slab meets concrete that stands there."""
+    stakes = [row for row in rows if row["kind"] == "stake"]
+    ends = zip(LINE_ENDS, (stakes[0], stakes[-1]), strict=True)
+    tops = {end: [top_shown(plan, top) for top in (row["outside"], row["inside"]) if top] for end, row in ends}
+    return tops_told(plan, {end: (texts[0], texts[-1]) for end, texts in tops.items()})
 
 
 def _slopes(plan: Plan, settled: Settled, judged: Judged) -> GradesPart:

@@ -9,6 +9,7 @@ from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, NEAR_RATIO,
 from bowstring.forming.partly import turned
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.apron import ends_of, joints_told, missed
+from bowstring.report.forming.end_joints import joints_told as at_ends_told
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of, longer_panels
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_designed, is_wall, slab_of
@@ -239,13 +240,15 @@ def _lines(plan: Plan, jointing: Jointing, depth: float | None) -> list[str]:
     chosen = jointing.chosen
     lines = [say("joints.square")] if chosen.even else [_corners(chosen)]
     lines.append(deep_told(plan, depth))
+    at_ends = [*at_ends_told(plan, plan.edges[0].length)]
     if is_wall(plan):
-        return lines  # how long its panels are, and what they are isolated from, the drawing says
+        return [*lines, *at_ends]  # how long its panels are, and what they are isolated from, the drawing says
     if not is_band(plan):
         lines.append(_shape(plan, jointing))
     return [
         *lines,
         *joints_told(plan, ends_of(plan)),
+        *at_ends,
         _why_most(plan, jointing),
         isolation_told(plan),
     ]

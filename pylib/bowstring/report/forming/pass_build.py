@@ -5,8 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.forming.joints import DEPTH
+from bowstring.job.terms import LINE_ENDS
 from bowstring.report.forming.edge_board import board_of, pull_notes
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, marks_of
+from bowstring.report.forming.end_joints import gap_shown
+from bowstring.report.forming.ends import against, formed, named
 from bowstring.report.forming.formboard import practice_of
 from bowstring.report.forming.grade_said import Settled, settle
 from bowstring.report.forming.grade_told import climbed, drops
@@ -47,16 +50,25 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     """Return the card of the boards, bent along their stakes."""
     if part is None or part["state"] == "stop":
         return no_board("boards", plan, part)
-    past = overrun_of(plan)
-    numbers = [(say("forming.label.past"), plan.tape.show_whole(past))] if past else []
-    values: list[Value] = [past]
+    past, ends = overrun_of(plan), formed(plan)
+    label = say("forming.label.past", ends=named(plan, ends))
+    numbers = [(label, plan.tape.show_whole(past))] if past and ends else []
+    values: list[Value] = [past, *against(plan)]
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
     on_edge = marks_of(plan).yours in (OUTSIDE, INSIDE)
     notes = [*pull_notes(plan, on_edge=on_edge), *(splices_of(edge) for edge in part["edges"]), *part["cautions"]]
-    drawn = [("outside", "outside", 1)] if past else []
-    text = say("forming.boards_past" if past else "forming.boards")
+    notes += end_note(plan, "lap") if past else []
+    drawn = [("outside", "outside", 1)] if numbers else []
+    text = say("forming.boards_past" if past and LINE_ENDS[0] in ends else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, drawn)
+
+
+def end_note(plan: Plan, what: str, **values: str) -> list[str]:
+    """Return what a card says of the ends that meet concrete which stands there, in a few words; none where both are
+    formed."""
+    ends = against(plan)
+    return [say(f"forming.note.{what}", ends=named(plan, ends), **values)] if ends else []
 
 
 def overrun_of(plan: Plan) -> float:
@@ -98,7 +110,7 @@ def tops_card(plan: Plan, part: GradesPart | None, joints: JointsPart | None) ->
     right = None
     if part["drop"] and part["cross"]:
         right = right_of("level_feet" if plan.tape.feet else "level_metric", part["drop"])
-    notes = [*_tops_notes(plan, part, settled), *_joints(plan, joints)]
+    notes = [*end_note(plan, "meet"), *_tops_notes(plan, part, settled), *_joints(plan, joints)]
     if joints:
         values += [float(joints["count"]), joints["depth"] or 0.0]
     heights = list(_heights(plan, settled))
@@ -163,8 +175,8 @@ def pour_card(plan: Plan, part: PourPart) -> CardRow:
         values.append(part["footing_order"])
     if part["bulkhead"]:
         notes.append(say("forming.note.bulkhead", joint=part["bulkhead"]["joint"]))
-    notes.append(say("forming.note.burns"))
-    return pass_card("pour", say("forming.pour"), values, numbers, None, notes, drawn)
+    notes += [*end_note(plan, "strip_ends", gap=gap_shown(plan)), say("forming.note.burns")]
+    return pass_card("pour", say("forming.pour"), [*values, *against(plan)], numbers, None, notes, drawn)
 
 
 def _ordered(plan: Plan, volume: float) -> str:

@@ -146,7 +146,7 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
         note = say("forming.note.straight_cut", board=name)
         return pass_card("boards", say("forming.boards_none"), ["stop", name, thickness], notes=[note])
     past = room_past(plan, overrun_of(plan))
-    numbers = [(say("forming.label.past"), plan.tape.show_whole(past))] if past else []
+    numbers = [(say("forming.label.past", ends=say("ends.both")), plan.tape.show_whole(past))] if past else []
     values: list[Value] = [past]
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]

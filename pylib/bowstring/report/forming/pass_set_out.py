@@ -8,6 +8,7 @@ from bowstring.report.forming.apron import inner_told, stretch_told
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_stick import LONG, alike_of, dug_out, report_bays, report_stick
+from bowstring.report.forming.ends import against, past_ends
 from bowstring.report.forming.hubs import hubs_of
 from bowstring.report.forming.off_line import edge_notes, hub_notes, stray_values
 from bowstring.report.forming.pass_card import Value, from_to, pass_card, right_of
@@ -49,9 +50,8 @@ def dig_card(plan: Plan, marks: Marks) -> CardRow:
         drawn.append(("stake", f"dig_{key}", len(numbers)))
     if plan.taper:
         notes.append(say("forming.note.tapers"))
-    if past:
-        notes.append(say("forming.note.dig_ends", size=plan.tape.show_whole(past)))
-    return pass_card("dig", say("forming.dig"), values, numbers, None, notes, drawn)
+    notes += past_ends(plan, past, "forming.note.dig_ends")
+    return pass_card("dig", say("forming.dig"), [*values, *against(plan)], numbers, None, notes, drawn)
 
 
 def base_card(plan: Plan, *, over_line: bool = False) -> CardRow:

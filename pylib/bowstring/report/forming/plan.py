@@ -161,27 +161,7 @@ def _outer(layout: Layout, said: Forming, slab: Slab | Taper) -> Forming:
         return along(slab, "outside", min(at / length, 1.0)) + max(0.0, at - length)
 
     moved = ApronSaid(outer(apron.start), outer(apron.end), apron.thickness, apron.on_line, apron.said)
-    slab_said = said.slab
-    made = SlabSaid(
-        far_width=slab_said.far_width,
-        thickness=slab_said.thickness,
-        base=slab_said.base,
-        overdig=slab_said.overdig,
-        waste=slab_said.waste,
-        step=slab_said.step,
-        truck=slab_said.truck,
-        edge_width=slab_said.edge_width,
-        edge_depth=slab_said.edge_depth,
-        footing_width=slab_said.footing_width,
-        footing_depth=slab_said.footing_depth,
-        fills=slab_said.fills,
-        sides=slab_said.sides,
-        both_ends=slab_said.both_ends,
-        back=slab_said.back,
-        apron=moved,
-        depths=slab_said.depths,
-        poured=slab_said.poured,
-    )
+    made = SlabSaid(**{**vars(said.slab), "apron": moved})
     return Forming(said.edge, made, said.board, said.joints, said.grade)
 
 

@@ -10,6 +10,7 @@ from bowstring.forming.outline import dug_between
 from bowstring.forming.pad import Pad
 from bowstring.forming.pour import CUBIC_YARD, Order, loads
 from bowstring.report.forming.edge_lines import overdig_of
+from bowstring.report.forming.ends import formed
 from bowstring.report.forming.formboard import MOST_BANKED, form_of
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import BAGS, Pouring, footing_of, strip_of
@@ -168,7 +169,7 @@ def _dug(plan: Plan) -> float | None:
     past, slab = overdig_of(plan), plan.taper or plan.slab
     if isinstance(plan.filled, Pad) and past:
         return plan.filled.dug(past)
-    return dug_between(*plan.edges, past) if past and slab else None
+    return dug_between(*plan.edges, past, formed(plan)) if past and slab else None
 
 
 def both_told(pouring: Pouring) -> str:

@@ -8,19 +8,18 @@ from math import atan2, ceil, cos, sin
 from typing import NamedTuple
 
 from bowstring.forming.edge import Edge
-from bowstring.forming.outline import ends_of_band, outline_of_band, outline_of_fill, stands_in, stands_near
+from bowstring.forming.outline import ENDS, ends_of_band, outline_of_band, outline_of_fill, stands_in, stands_near
 from bowstring.geometry.plane import Point, distance
 from bowstring.job.obstacles import Obstacle
 from bowstring.report.forming.edge_lines import dug_past
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE
+from bowstring.report.forming.ends import formed
 from bowstring.report.forming.plan import Plan, is_wall
 from bowstring.report.forms.build_edges import StandingRow
 from bowstring.report.stations import station_shown
 from bowstring.words import say
 
 CONCRETE, DIG = "concrete", "dig"
-
-ENDS = ("A", "B")
 
 STEP = 0.02
 """Metres: so close together a thing's outline is walked to find its deepest place; a side of it bows less than its own
@@ -91,7 +90,8 @@ def _deepest(plan: Plan, outline: Sequence[Point]) -> InDig | None:
         share = (turned / line.half_angle + 1) / 2
         inside = {OUTSIDE: outer.offset(share) + past - off, INSIDE: off - inner.offset(share) + past}
         if abs(ahead) > 1e-9:
-            inside["A" if ahead < 0 else "B"] = past - abs(ahead)
+            end = "A" if ahead < 0 else "B"
+            inside[end] = (past if end in formed(plan) else 0.0) - abs(ahead)
         where = min(inside, key=lambda one: inside[one])
         if inside[where] > (found.deep if found else 0.0):
             found = InDig(where, share * line.arc_length, inside[where])
@@ -114,7 +114,7 @@ def _standing(plan: Plan, start: Point) -> Iterator[tuple[Obstacle, str]]:
         ends = []
     else:
         concrete, dig = outline_of_band(*plan.edges), outline_of_band(*plan.edges, past)
-        ends = ends_of_band(*plan.edges, past) if past else []
+        ends = ends_of_band(*plan.edges, past, formed(plan)) if past else []
     for one in things:
         outline = [corner.plus(start) for corner in one.outline]
         if stands_in(outline, concrete):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bowstring.report.forming.edge_lines import dug_past, overdig_of
+from bowstring.report.forming.ends import formed
 from bowstring.report.forming.plan import Plan, is_wall
 
 
@@ -16,4 +17,4 @@ def wall_dug(plan: Plan) -> float | None:
     if within <= past:
         return None
     outer, inner = out + past, within - past
-    return 2 * plan.line.half_angle * (outer + inner) / 2 * (outer - inner) + 2 * over * (outer - inner)
+    return 2 * plan.line.half_angle * (outer + inner) / 2 * (outer - inner) + len(formed(plan)) * over * (outer - inner)

@@ -11,6 +11,7 @@ from bowstring.report.forming.boards_bending import name_of
 from bowstring.report.forming.boards_how import too_low
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, Marks
+from bowstring.report.forming.ends import against, formed, named, past_ends, widths
 from bowstring.report.forming.footing import footing_plan
 from bowstring.report.forming.formboard import MOST_BANKED, depth_of, form_of, practice_of
 from bowstring.report.forming.plan import Plan, is_wall
@@ -99,12 +100,17 @@ def _unlisted(plan: Plan) -> Iterator[str]:
 
 def _end_forms(plan: Plan) -> str:
     """Return how many end forms there are, how wide and how high: they stand between both faces, square to the line."""
-    tape, high, width = plan.tape, plan.said.slab.thickness, plan.width or 0.0
+    tape, high, ends = plan.tape, plan.said.slab.thickness, formed(plan)
     height = thick(tape, high) if high else say("walled.blank")
+    shown = {end: tape.show(widths(plan)[end]) for end in ends}
+    if not ends:
+        return say("ends.wall_none")
+    if against(plan):
+        return say("ends.wall_form", ends=named(plan, ends), width=shown[ends[0]], height=height)
     if plan.taper:
-        near, far = tape.show(width), tape.show(plan.taper.last)
+        near, far = shown.values()
         return say("walled.end_forms_tapered", near=near, far=far, height=height)
-    return say("walled.end_forms", width=tape.show(width), height=height)
+    return say("walled.end_forms", width=shown["A"], height=height)
 
 
 def _plywood(plan: Plan, marks: Marks, practice: Practice) -> Iterator[str]:
@@ -159,9 +165,9 @@ def _footing(plan: Plan, *, short: bool = False) -> Iterator[str]:
 
 
 def ends_dug(plan: Plan) -> list[str]:
-    """Return that a wall's dig goes on past its ends; nothing of a slab, and of one that is dug no farther."""
-    over = overdig_of(plan)
-    return [say("walled.dig_ends", past=plan.tape.show_whole(over))] if is_wall(plan) and over else []
+    """Return that a wall's dig goes on past its ends, or stops there; nothing of a slab, and of one that is dug no
+    farther."""
+    return past_ends(plan, overdig_of(plan), "walled.dig_ends") if is_wall(plan) else []
 
 
 def dig_told(plan: Plan) -> list[str]:

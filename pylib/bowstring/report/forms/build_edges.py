@@ -158,6 +158,20 @@ class StandingRow(TypedDict):
 
 
 @final
+class EndsPart(TypedDict):
+    """Where a slab ends along its line.
+
+    Attributes:
+        against: the ends, ``A`` and ``B``, at which it meets concrete which stands there; told: what that means, as
+            sentences, none where both are formed; dug: how far a wall is dug past its ends.
+    """
+
+    against: list[str]
+    told: list[str]
+    dug: str
+
+
+@final
 class EdgesPart(TypedDict):
     """Both edges of the slab; metres, square metres.
 
@@ -174,7 +188,8 @@ class EdgesPart(TypedDict):
         alike: whether all diagonals are equal; diagonal_shown: that one, empty where they aren't; bays: each bay's;
             diagonal: from A to the far end of B's straight side, ``None`` without such sides.
         sides_how: how those are set, and what closes them, as sentences; strip_shown: how thick and how deep the
-            isolation strip is where that is a building, empty where it isn't.
+            isolation strip is where that is a building, or at an end below, empty where it isn't.
+        ends: of a slab that has a width.
         curve_gap, straight_gap: of a slab that fills its curve, how far off its edges their form stakes stand: the
             thickness of the board between, ``None`` of any other slab, and of a curve to which no board bends.
         check: the sentence of the diagonals; form: how form stakes stand to the line; passes: hubs, dig, line again;
@@ -215,6 +230,7 @@ class EdgesPart(TypedDict):
     sides_how: list[str]
     both_ends: bool
     strip_shown: str
+    ends: EndsPart
     curve_gap: float | None
     straight_gap: float | None
     bays: list[BayRow]

@@ -115,6 +115,7 @@ class LinedPart(TypedDict):
         concrete: on which hand it is for who walks from the start; concrete_at_arc: from A to B, and which edge of it
             the staked arc is; both empty while that isn't known.
         wall_shown: how thick and high a wall is, with its footing, empty of a slab.
+        against: the ends, ``A`` the line's start and ``B`` its end, at which the slab meets concrete that stands there.
     """
 
     at: int
@@ -131,6 +132,7 @@ class LinedPart(TypedDict):
     concrete_at_arc: str
     standing: list[LinedStanding]
     wall_shown: str
+    against: list[str]
 
 
 @final
@@ -177,7 +179,7 @@ class LinedPaper(TypedDict):
 
 @final
 class LinedSign(TypedDict):
-    """What is signed off of a wall, and what it must be."""
+    """What is signed off of a wall, or at an end that meets concrete, and what it must be."""
 
     what: str
     must: str
@@ -191,6 +193,7 @@ class LinedSheet(TypedDict):
         width_shown, depth_shown: of the slab, empty where that isn't said; edge_signed: how thick its edge is and how
             wide, apron_shown: how thick the apron is, empty without one; from_start: from where and along what the
             places are told at which pieces begin; stakes: form stakes to buy, 0 where no board bends.
+        strip_signs: the isolation strip at ends against what stands there, to sign off.
         wall_signs: a wall's sizes to sign off, and how far under its top its footing and its dig are; none of a slab.
         read_from: the height of the instrument, and from which top all heights are told; empty without levels.
         parts: in the order of the build's rows; places: in order along the line, none before there is a slab.
@@ -200,6 +203,7 @@ class LinedSheet(TypedDict):
     depth_shown: str
     edge_signed: str
     apron_shown: str
+    strip_signs: list[LinedSign]
     wall_signs: list[LinedSign]
     from_start: str
     stakes: int

@@ -10,6 +10,7 @@ from bowstring.forming.line.slab import LineSlab
 from bowstring.geometry.plane import Point
 from bowstring.job.obstacles import Obstacle
 from bowstring.report.forming.edge_lines import dug_past
+from bowstring.report.forming.ends import formed
 from bowstring.report.forming.standing import walked
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
@@ -32,7 +33,7 @@ def beside_told(plan: LinePlan, things: list[Obstacle]) -> list[str]:
     slab = plan.slab
     if slab is None:
         return []
-    dig = dig_of(slab, dug_past(plan.plan))
+    dig = dig_of(slab, dug_past(plan.plan), past_ends=formed(plan.plan))
     found = [(thing, _beside(slab, dig, dug_past(plan.plan), thing)) for thing in things]
     return [_told(plan, slab, thing.name, one) for thing, one in found if one.dig <= NEAR]
 

@@ -12,7 +12,8 @@ from bowstring.forming.line.line import Line
 from bowstring.forming.line.pieces import Bend, Hand
 from bowstring.forming.line.tops import HANDS
 from bowstring.report.forming.boards_bending import name_of as name_of_board
-from bowstring.report.forming.boards_cutting import broken_told, listed, stock_shown, unit_of
+from bowstring.report.forming.boards_cutting import broken_told, end_forms_title, listed, stock_shown, unit_of
+from bowstring.report.forming.ends import formed
 from bowstring.report.forms.build_lined import LinedTable
 from bowstring.report.lined.board_list import LineBoards
 from bowstring.report.lined.line import name_of
@@ -107,7 +108,7 @@ def cut(made: LineBoards) -> LineCut | None:
     return LineCut(
         stretches=tuple(stretches),
         splice_boards=packed([practice.splice] * count, lengths, practice.saw, offcuts) or [],
-        end_boards=packed([width / parts] * (2 * parts), lengths, practice.saw, []) or [],
+        end_boards=packed([width / parts] * (len(formed(made.plan.plan)) * parts), lengths, practice.saw, []) or [],
     )
 
 
@@ -158,8 +159,11 @@ def _cut_list(made: LineBoards, found: LineCut, unit: str) -> LinedTable:
         needs = say("boards.so_many", count=count, length=tape.show_whole(made.choice.practice.splice))
         boards = listed(tape, unit, found.splice_boards) or say("boards.offcuts")
         rows.append([say("boards.splices"), name, needs, boards])
-    needs = say("boards.so_many", count=2, length=tape.show(made.slab.width))
-    rows.append([say("boards.end_forms"), straight, needs, listed(tape, unit, found.end_boards)])
+    needs, ends = tape.show(made.slab.width), formed(made.plan.plan)
+    if len(ends) > 1:
+        needs = say("boards.so_many", count=2, length=needs)
+    if ends:
+        rows.append([end_forms_title(made.plan.plan), straight, needs, listed(tape, unit, found.end_boards)])
     in_unit = say("boards.boards_in", unit=unit) if unit else say("boards.boards")
     heads = [say("boards.piece"), say("boards.board"), say("boards.needs"), in_unit]
     return {"key": "cut", "title": say("boards.cut_head"), "heads": heads, "rows": rows}

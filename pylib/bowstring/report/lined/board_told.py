@@ -8,10 +8,11 @@ from bowstring.forming.boards import LEVELS, least_edge
 from bowstring.forming.line.tops import HANDS
 from bowstring.report.forming import boards_bending as bending
 from bowstring.report.forming.boards_cutting import unit_of
-from bowstring.report.forming.boards_how import taken
+from bowstring.report.forming.boards_how import past_told, run_on, taken
 from bowstring.report.forming.boards_list import RANKS, SELECTED
 from bowstring.report.forming.boards_otherwise import kerf_words, layered, plywood
 from bowstring.report.forming.boards_stakes import end_stakes, reason_of, straight_told
+from bowstring.report.forming.end_joints import buy_strip
 from bowstring.report.forms.build_lined import LinedTable
 from bowstring.report.lined.board_cuts import LineCut, gave_way
 from bowstring.report.lined.board_list import LineBoards
@@ -68,6 +69,7 @@ def _ordered(made: LineBoards, found: LineCut) -> Iterator[str]:
     yield say("lined.cut_past", past=tape.show_whole(past)) if past else say("lined.cut_from_start")
     if len(found.stretches) > 1:
         yield say("lined.cut_at_kinks")
+    yield from buy_strip(made.plan.plan, made.plan.line.length)
 
 
 def _stakes(made: LineBoards, found: LineCut, counts: tuple[int, int]) -> Iterator[str]:
@@ -77,7 +79,7 @@ def _stakes(made: LineBoards, found: LineCut, counts: tuple[int, int]) -> Iterat
     yield say("boards.side")
     yield from _reasons(made)
     if made.choice.overrun:
-        yield say("boards.past_each")
+        yield from past_told(made.plan.plan)
     if any(found.splices().values()):
         yield say("boards.at_splices")
     bows = [staked.bow for staked in made.staked.values() if staked.bow is not None]
@@ -113,8 +115,7 @@ def _ends(made: LineBoards) -> Iterator[str]:
     if staked.loose:
         gap, miss = tape.show(staked.gap), tape.show_up(staked.loose.miss)
         yield say("lined.runs_flat", gap=gap, miss=miss)
-    key = "lined.carry_past" if choice.overrun else "lined.no_overrun"
-    yield say(key, past=tape.show_whole(choice.overrun or choice.practice.overrun))
+    yield from run_on(made.plan.plan, choice, "lined.carry_past", "lined.no_overrun")
     if choice.used is None:
         return
     board = choice.used.board

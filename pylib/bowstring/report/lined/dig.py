@@ -9,6 +9,7 @@ from bowstring.forming.line.pieces import Bend
 from bowstring.forming.line.slab import LineSlab
 from bowstring.report.forming.apron import dig_told
 from bowstring.report.forming.edge_lines import dug_past, footing_past, overdig_of
+from bowstring.report.forming.ends import past_ends
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.quantities import thick
 from bowstring.report.lined.deepness import deep_along
@@ -38,8 +39,7 @@ def dug(plan: LinePlan, slab: LineSlab) -> Iterator[str]:
     past = overdig_of(plan.plan)
     key = "edges.paint_footing" if (footing_past(plan.plan) or 0.0) > 0 else "edges.paint"
     yield say(key, size=plan.tape.show_whole(past)) if past else say(f"{key}_at")
-    if past and not plan.line.is_closed:
-        yield say("edges.paint_ends", size=plan.tape.show_whole(past))
+    yield from [] if plan.line.is_closed else past_ends(plan.plan, past, "edges.paint_ends")
     yield from _deep(plan)
     for inner in inners(slab):
         if inner.radius <= dug_past(plan.plan):

@@ -11,6 +11,7 @@ from bowstring.forming.line.slab import LineSlab
 from bowstring.report.forming.edge_board import board_of
 from bowstring.report.forming.edge_lines import footing_past
 from bowstring.report.forming.edges import TIGHT
+from bowstring.report.forming.ends import told as ends_met
 from bowstring.report.forming.pins import held_lines
 from bowstring.report.forming.plan import EDGE, WIDTH, is_wall
 from bowstring.report.forming.standing import short_told
@@ -99,6 +100,7 @@ def _table(plan: LinePlan, slab: LineSlab, hand: Hand) -> LinedTable:
 def _lines(plan: LinePlan, slab: LineSlab, tight: list[Inner], hubs: LineHubs | None) -> Iterator[str]:
     for one in slab.overlaps:
         yield say("lined.overlap", first=one.first + 1, second=one.second + 1)
+    yield from ends_met(plan.plan)
     yield from first_told(hubs) if hubs else ()
     yield from stick_told(plan, slab)
     yield from slip_told(plan, slab)
@@ -127,7 +129,15 @@ def paper_lines(plan: LinePlan, hubs: LineHubs | None) -> list[str]:
     again = [*again_told(hubs)] if hubs else []
     stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else held_lines(plan.plan)
     stick = stick_told(plan, slab, short=True)
-    return [*before, *dug(plan, slab), *again, *stick, *_set(plan, slab, _tight(plan, slab)), *stands]
+    return [
+        *ends_met(plan.plan),
+        *before,
+        *dug(plan, slab),
+        *again,
+        *stick,
+        *_set(plan, slab, _tight(plan, slab)),
+        *stands,
+    ]
 
 
 def _footing_off(plan: LinePlan) -> Iterator[str]:

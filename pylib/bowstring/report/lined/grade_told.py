@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import hypot
 
+from bowstring.forming.line.tops import HANDS
+from bowstring.report.forming.end_joints import tops_told
 from bowstring.report.forming.grade_base import base_lines
 from bowstring.report.forming.grade_limits import level_length
 from bowstring.report.forming.grade_told import across_limit_of, aim_of
 from bowstring.report.forming.grade_water import SLOWEST
 from bowstring.report.forming.heights import elevation, size_of, tape_of_heights
+from bowstring.report.forming.levels import over
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.slopes import USUAL_CROSS_LIMIT, USUAL_LIMIT, beside, is_over, percent
 from bowstring.report.forming.wall_heights import below_told, levels_told
@@ -131,6 +134,18 @@ def lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> Iterator[
     yield from _notes(plan, settled, judged)
 
 
+def meets(plan: LinePlan, settled: LineSettled) -> list[str]:
+    """Return what tops the slopes make where the slab meets concrete that stands there."""
+    grade, tape, last = settled.grade, plan.tape, len(plan.line.pieces) - 1
+    unit, places = "ft" if tape.feet else "m", {"A": (0, 0.0), "B": (last, 1.0)}
+    tops = {end: [grade.top_at(*place, hand) for hand in HANDS] for end, place in places.items()}
+    if plan.said.grade.start is not None:
+        shown = {end: [f"{elevation(tape, top)} {unit}" for top in both] for end, both in tops.items()}
+    else:
+        shown = {end: [over(tape, top, grade.start).shown for top in both] for end, both in tops.items()}
+    return tops_told(plan.plan, {end: (both[0], both[1]) for end, both in shown.items()})
+
+
 def _under(plan: LinePlan, settled: LineSettled) -> list[str]:
     """Return how far the footing and the dig are under a wall's top."""
     grade = settled.grade
@@ -142,6 +157,7 @@ def paper_lines(plan: LinePlan, settled: LineSettled, judged: LineJudged) -> lis
     """Return what the form sheet says of the tops: above what they are, and what is judged."""
     kinked = any(not join.tangent for join in settled.grade.slab.line.joins)
     corners = [say("lined.at_corners")] if kinked else []
+    corners += meets(plan, settled)
     along = [say(f"lined.slope_{line}", slope=percent(settled.grade.running)) for line in [along_of(settled)] if line]
     if is_wall(plan.plan):
         return [*_from_where(plan), *along, *corners, *_under(plan, settled)]

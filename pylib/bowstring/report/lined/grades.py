@@ -10,6 +10,7 @@ from bowstring.report.lined.grade_tables import rod_lines, tables
 from bowstring.report.lined.grade_told import (
     conclusion,
     lines,
+    meets,
     over_text,
     over_why,
     two_lines,
@@ -69,7 +70,7 @@ def page(plan: LinePlan) -> LinedPage:
     made["conclusion"] = conclusion(plan, settled)
     made["tables"] = tables(plan, settled)
     made["lines"] = [*lines(plan, settled, judged), *rod_lines(plan, settled.grade)]
-    made["cautions"] = [] if wall else [say("grades.local_code")]
+    made["cautions"] = [*meets(plan, settled), *([] if wall else [say("grades.local_code")])]
     return made
 
 

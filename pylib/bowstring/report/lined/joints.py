@@ -8,6 +8,7 @@ from bowstring.forming.joints import LEAST_CORNER, NARROW, NEAR_RATIO, is_past
 from bowstring.forming.line.panels import Mark
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.apron import joints_in_short, joints_told, missed
+from bowstring.report.forming.end_joints import joints_told as at_ends_told
 from bowstring.report.forming.joints import deep_told, depth_of, isolation_told, most_told, open_told
 from bowstring.report.forming.panels import COUNT, EVERY
 from bowstring.report.forming.plan import is_wall
@@ -161,6 +162,7 @@ def _lines(plan: LinePlan, jointing: LineJointing, corner: float) -> list[str]:
     if corner < LEAST_CORNER:
         lines.append(say("lined.joints_corner_sharp", corner=_whole(corner)))
     lines.append(deep_told(plan.plan, depth_of(plan.plan)))
+    lines += [*at_ends_told(plan.plan, plan.line.length)]
     if is_wall(plan.plan):
         return lines  # how long its panels are, and what they are isolated from, the drawing says
     if not _band(plan):

@@ -77,13 +77,14 @@ def _row(piece: Piece) -> PieceRow:
 
 class Beside(NamedTuple):
     """What is told of a line beside itself: how B is set from A; where the concrete lies along the line, and along the
-    staked arc; what stands in it; a wall's sizes."""
+    staked arc; what stands in it; a wall's sizes; which ends meet concrete that stands there."""
 
     b_from_a: str = ""
     concrete: str = ""
     concrete_at_arc: str = ""
     standing: Sequence[LinedStanding] = ()
     wall_shown: str = ""
+    against: Sequence[str] = ()
 
 
 NOTHING = Beside()
@@ -108,6 +109,7 @@ def report_part(plan: Lined, pages: list[LinedPage], beside: Beside = NOTHING) -
         "concrete_at_arc": beside.concrete_at_arc,
         "standing": [*beside.standing],
         "wall_shown": beside.wall_shown,
+        "against": [*beside.against],
     }
 
 

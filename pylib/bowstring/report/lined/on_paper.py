@@ -8,11 +8,13 @@ from bowstring.forming.line.pieces import Bend, Hand
 from bowstring.forming.line.sides import Side
 from bowstring.forming.line.sweep import Sweep
 from bowstring.forming.line.tops import HANDS, OFF, LineGrade
+from bowstring.report.forming.end_joints import strip_shown
+from bowstring.report.forming.ends import against, named
 from bowstring.report.forming.heights import elevation
 from bowstring.report.forming.levels import over, read_from, reading
 from bowstring.report.forming.quantities import thick
 from bowstring.report.forming.thick_edge import edge_signed
-from bowstring.report.forms.build_lined import LinedPlace, LinedSheet, LinedSpot
+from bowstring.report.forms.build_lined import LinedPlace, LinedSheet, LinedSign, LinedSpot
 from bowstring.report.lined import boards, edges, grades, joints, line, line_page, pour, wall_sizes
 from bowstring.report.lined.hubs import LineHubs
 from bowstring.report.lined.jointing import jointing_of
@@ -28,6 +30,7 @@ def sheet_of(plan: LinePlan, hubs: LineHubs | None) -> LinedSheet:
         "depth_shown": thick(tape, slab.thickness) if slab.thickness is not None else "",
         "edge_signed": edge_signed(plan.plan),
         "apron_shown": thick(tape, slab.apron.thickness) if slab.apron is not None else "",
+        "strip_signs": _strip(plan),
         "wall_signs": wall_sizes.signs_of(plan),
         "from_start": say("lined.from_start", first=line.first_told(plan)),
         "stakes": boards.stakes_bought(plan),
@@ -35,6 +38,13 @@ def sheet_of(plan: LinePlan, hubs: LineHubs | None) -> LinedSheet:
         "read_from": _read_from(plan),
         "places": [] if plan.slab is None or plan.asks else [*_Places(plan, Sweep(plan.slab)).all()],
     }
+
+
+def _strip(plan: LinePlan) -> list[LinedSign]:
+    """The isolation strip at the ends that meet concrete which stands there."""
+    shown = strip_shown(plan.plan, plan.line.length)
+    ends = named(plan.plan, against(plan.plan))
+    return [{"what": say("ends.sign", ends=ends), "must": shown}] if shown else []
 
 
 def _read_from(plan: LinePlan) -> str:

@@ -7,14 +7,17 @@ from collections.abc import Iterator
 from bowstring.forming.line.pieces import Bend, Straight
 from bowstring.forming.line.sweep import Sweep
 from bowstring.forming.line.tops import HANDS
+from bowstring.job.terms import LINE_ENDS
 from bowstring.report.forming.edge_board import board_of, pull_notes
 from bowstring.report.forming.edge_marks import CENTER
+from bowstring.report.forming.end_joints import gap_shown
+from bowstring.report.forming.ends import against, formed, named
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.heights import elevation, size_of
 from bowstring.report.forming.joints import depth_of
 from bowstring.report.forming.levels import reading
 from bowstring.report.forming.measured import thin_told
-from bowstring.report.forming.pass_build import MOST_SPLICES, overrun_of
+from bowstring.report.forming.pass_build import MOST_SPLICES, end_note, overrun_of
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
 from bowstring.report.forming.pouring import conclusion_of
 from bowstring.report.forming.quantities import form_step, inch_tape, mark_up, up_to
@@ -73,17 +76,25 @@ def boards_card(plan: LinePlan) -> CardRow:
     found = cut(made) if made else None
     if made is None or found is None:
         return _no_board("boards", plan, made)
-    past = overrun_of(plan.plan)
-    numbers = [(say("forming.label.past_line"), plan.tape.show_whole(past))] if past else []
-    drawn = [("outside", "outside", 1)] if past else []
+    past, ends = overrun_of(plan.plan), formed(plan.plan)
+    label = say("forming.label.past_line", ends=named(plan.plan, ends))
+    numbers = [(label, plan.tape.show_whole(past))] if past and ends else []
+    drawn = [("outside", "outside", 1)] if numbers else []
     splices = [*_splices(plan, found)]
     kinks = [say("forming.note.at_kinks")] if len(found.stretches) > 1 else []
-    values: list[Value] = [past, *_radii(made), *(made.slab.left_edge.lengths), *(made.slab.right_edge.lengths)]
+    values: list[Value] = [
+        past,
+        *against(plan.plan),
+        *_radii(made),
+        *(made.slab.left_edge.lengths),
+        *(made.slab.right_edge.lengths),
+    ]
     assert made.choice.used is not None
     values += [made.choice.used.board.name, *(place for _hand, places in splices for place in places)]
     pulled = pull_notes(plan.plan, on_edge=plan.edge != CENTER and not plan.plan.layout.job.outward)
     notes = [*pulled, *(_splices_told(plan, *one) for one in splices if one[1]), *kinks, say("boards.spring")]
-    text = say("forming.boards_past_line" if past else "forming.boards_line")
+    notes += end_note(plan.plan, "lap") if past else []
+    text = say("forming.boards_past_line" if past and LINE_ENDS[0] in ends else "forming.boards_line")
     return pass_card("boards", text, values, numbers, None, notes, drawn)
 
 
@@ -131,7 +142,8 @@ def tops_card(plan: LinePlan) -> CardRow:
     jointing = jointing_of(plan)
     if jointing and not jointing.stopped:
         values += [float(jointing.chosen.count), depth_of(plan.plan) or 0.0]
-    return pass_card("tops", say("forming.tops_line"), values, numbers, right, [*_tops_notes(plan, settled)], drawn)
+    notes = [*end_note(plan.plan, "meet"), *_tops_notes(plan, settled)]
+    return pass_card("tops", say("forming.tops_line"), values, numbers, right, notes, drawn)
 
 
 def _tops_notes(plan: LinePlan, settled: LineSettled) -> Iterator[str]:
@@ -177,5 +189,6 @@ def pour_card(plan: LinePlan) -> CardRow:
             values.append(call)
             drawn.append((DRAWN[course.hand], DRAWN[course.hand], 2))
         notes += [unstarred(text) for text in [bulkhead_told(course, short=True)] if text]
-    notes.append(say("forming.note.burns"))
+    notes += [*end_note(plan.plan, "strip_ends", gap=gap_shown(plan.plan)), say("forming.note.burns")]
+    values += against(plan.plan)
     return pass_card("pour", say("forming.pour"), values, numbers, None, notes, drawn)

@@ -10,6 +10,7 @@ from bowstring.forming.line.tops import HANDS
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, marks_of
 from bowstring.report.forming.edge_stick import LONG, alike_of, report_bays
+from bowstring.report.forming.ends import against, past_ends
 from bowstring.report.forming.off_line import off_line, stray_values
 from bowstring.report.forming.pass_card import Value, pass_card
 from bowstring.report.forms.cards import CardRight, CardRow
@@ -88,7 +89,8 @@ def dig_card(hubs: LineHubs) -> CardRow:
         drawn.append(("stake", f"dig_{DRAWN[hand]}", len(numbers)))
     notes = dig_notes(plan)
     notes += [say("forming.note.dig_arcs")] if [*arcs_told(hubs)] else []
-    notes += [say("forming.note.dig_ends", size=plan.tape.show_whole(past))] if past and not plan.line.is_closed else []
+    notes += [] if plan.line.is_closed else past_ends(plan.plan, past, "forming.note.dig_ends")
+    values += against(plan.plan)
     notes += [say("forming.note.dig_kink")] if any(not join.tangent for join in plan.line.joins) else []
     for inner in inners(hubs.slab):
         if inner.radius <= past:

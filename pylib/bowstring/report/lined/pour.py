@@ -10,6 +10,7 @@ from bowstring.forming.pour import Order
 from bowstring.report.forming.apron import apron_lines, joints_told
 from bowstring.report.forming.deepness import refusal_of
 from bowstring.report.forming.edge_lines import dug_past, overdig_of
+from bowstring.report.forming.ends import formed
 from bowstring.report.forming.measured import measured_lines, thin_told
 from bowstring.report.forming.plan import is_wall
 from bowstring.report.forming.pour import low_told, measure_told, more_of, open_told, why_of
@@ -118,7 +119,7 @@ def page(plan: LinePlan) -> LinedPage:
 def _dug(plan: LinePlan, slab: LineSlab) -> float | None:
     """The area of the dig, ``None`` where it is no wider than the slab, or no area of its own."""
     past = overdig_of(plan.plan)
-    return dug_area(slab, past) if past else None
+    return dug_area(slab, past, past_ends=formed(plan.plan)) if past else None
 
 
 def paper_lines(plan: LinePlan) -> list[str]:
@@ -167,7 +168,8 @@ def _of_wall(plan: LinePlan, course: Course) -> LinedPage:
     made["conclusion"] = text
     made["tables"] = [_table(pouring, wall_changes(plan.plan, pouring, footing))]
     twice = [say("lined.counted_twice")] if plan.slab and plan.slab.overlaps else []
-    dug = dug_area(plan.slab, dug_past(plan.plan), overdig_of(plan.plan)) if plan.slab else None
+    past, over, ends = dug_past(plan.plan), overdig_of(plan.plan), formed(plan.plan)
+    dug = dug_area(plan.slab, past, over, ends) if plan.slab else None
     made["lines"] = [why, *twice, *wall_lines(plan.plan, pouring, footing, panels_told(course), dug), say("pour.mix")]
     made["cautions"] = [say("pour.burns")]
     return made

@@ -8,6 +8,7 @@ from bowstring.construction.scatter import Errors
 from bowstring.job.kept import Kept
 from bowstring.job.line import LineSaid
 from bowstring.report.forming.asked import rows_asked
+from bowstring.report.forming.ends import against
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forms.build import BuildRow, LinePart
 from bowstring.report.forms.build_lined import (
@@ -96,8 +97,8 @@ class Lined:
     def part(self) -> LinedPart:
         """The answer's ``lined``."""
         b_from_a = b_from_line(self.plan.plan.layout, short=True)
-        told = concrete_told(self.plan), concrete_at_arc(self.plan)
-        beside = Beside(b_from_a, *told, standing_along(self.plan), size_of(self.plan))
+        told, plan = (concrete_told(self.plan), concrete_at_arc(self.plan)), self.plan.plan
+        beside = Beside(b_from_a, *told, standing_along(self.plan), size_of(self.plan), against(plan))
         return report_part(self.plan, self.pages, beside)
 
     @cached_property

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from bowstring.forming.line.outline import dig_of, outlines_of
-from bowstring.forming.outline import stands_in, stands_near
+from bowstring.forming.outline import ENDS, stands_in, stands_near
 from bowstring.job.obstacles import Obstacle
 from bowstring.report.forming.edge_lines import dug_past
+from bowstring.report.forming.ends import formed
 from bowstring.report.forming.plan import is_wall
-from bowstring.report.forming.standing import CONCRETE, DIG, ENDS, in_dig_told, short_told
+from bowstring.report.forming.standing import CONCRETE, DIG, in_dig_told, short_told
 from bowstring.report.forms.build_lined import LinedStanding
 from bowstring.report.lined.beside import beside_told
 from bowstring.report.lined.ground import things_along
@@ -44,7 +45,7 @@ def _in_dig_notes(plan: LinePlan) -> list[str]:
 
 def _dig_told(plan: LinePlan, thing: Obstacle, *, card: bool = False) -> str:
     slab = plan.slab
-    found = None if slab is None else deepest_of(slab, dug_past(plan.plan), thing.outline)
+    found = None if slab is None else deepest_of(slab, dug_past(plan.plan), thing.outline, formed(plan.plan))
     at = plan.along(found.along) if found else ""
     if found and found.where in ENDS:
         at = say("lined.hub_start" if found.where == "A" else "lined.the_end")
@@ -57,7 +58,7 @@ def _standing(plan: LinePlan) -> list[tuple[Obstacle, str]]:
     if slab is None or not things:
         return []
     past, concrete = dug_past(plan.plan), outlines_of(slab)
-    dig = dig_of(slab, past)
+    dig = dig_of(slab, past, past_ends=formed(plan.plan))
     dug = outlines_of(dig) if dig else None
     rows: dict[tuple[str, str], tuple[Obstacle, str]] = {}
     for thing in things:

@@ -34,6 +34,7 @@ MESSAGES = {
     "forming.note.no_base": "No sub-base is given: ask how deep to dig.",
     "forming.note.building_rods": "The staff reads: A-2 {first}, B-2 {last}, {a} {reading}.",
     "forming.note.rod": "There the staff reads {reading}.",
+    "forming.note.meet": "At {ends} tops meet the old concrete: take its level.",
     "forming.note.bulkhead": "Stop end ready at joint {joint}.",
     "forming.title.hubs": "Pegs outside the dig",
     "forming.title.base": "Dig, sub-base, compact",

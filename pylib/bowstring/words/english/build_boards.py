@@ -100,8 +100,8 @@ MESSAGES = {
     "boards.maker": "Hardboard, plastic or steel: go by the maker's minimum radius.",
     "boards.ends_head": "At the ends",
     "boards.runs_flat": "If a board stops at A or B, its last {gap} runs flat, off the curve by up to {miss}.",
-    "boards.carry_past": "Carry the board {past} past A and B and fix it along the straight.",
-    "boards.no_overrun": "Your boards stop at A and B. Carry them {past} past, along the straight, to fix that.",
+    "boards.carry_past": "Carry the board {past} past {ends} and fix it along the straight.",
+    "boards.no_overrun": "Your boards stop at {ends}. Carry them {past} past, along the straight, to fix that.",
     "boards.splice": (
         "Splice: butt the ends, screw a piece {length} long ({board}) on the back, a stake each side of it."
     ),
@@ -171,9 +171,9 @@ MESSAGES = {
     "boards.too_wide_smooth": (
         "That is wide: a board that lies straight between stakes misses the curve by more than {face}."
     ),
-    "boards.stakes_ends": "End forms, each: every {gap}, {gaps} even spaces, ends included.",
+    "boards.stakes_ends": "End forms at {ends}, each: every {gap}, {gaps} even spaces, ends included.",
     "boards.kicker_stakes": "Kickers aren't counted: a stake more for each one.",
-    "boards.past_each": "One or more past each end hold the board along the straight.",
+    "boards.past_each": "One or more past {ends} hold the board along the straight.",
     "boards.at_splices": "One more at each splice. Shift a stake that the splice covers.",
     "boards.between": "Between stakes wet concrete bows the boards ({board}) by at most {bow}.",
     "boards.tops": "Keep stake tops below the top of the board.",

@@ -89,7 +89,7 @@ MESSAGES = {
     "edges.passes": "Two passes",
     "edges.hubs_first": "Set hubs outside the dig first: your stakes get dug out.",
     "edges.paint": "Paint the dig line {size} past each edge, and dig.",
-    "edges.paint_ends": "Past both ends, too: {size}.",
+    "edges.paint_ends": "Past {ends}, too: {size}.",
     "edges.paint_at": "Paint the dig line along each edge, and dig.",
     "edges.paint_footing": "Paint the dig line {size} past each edge of the footing, and dig.",
     "edges.paint_footing_at": "Paint the dig line along each edge of the footing, and dig.",

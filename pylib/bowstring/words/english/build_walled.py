@@ -144,7 +144,7 @@ MESSAGES = {
     "walled.line_again": "After the footing's pour, set the line again on it, from the hubs.",
     "walled.line_again_stakes": "After the footing's pour, set the line again on it, from your stakes.",
     "walled.dig": "The dig is {area} in plan, {volume} for each {deep} of depth.",
-    "walled.dig_ends": "Dig {past} past A and B too.",
+    "walled.dig_ends": "Dig {size} past {ends} too.",
     "walled.in_dig": (
         "Your stakes stand in the dig|Set them off the line: over {outside} outside, or {inside} inside."
     ),

@@ -21,6 +21,7 @@ MESSAGES = {
     "numbers.slab_sides": "sides {sides} back",
     "numbers.slab_both_sides": "sides {sides}, both ends round",
     "numbers.slab_no_side": "side not given",
+    "numbers.slab_at": "{ends} against old concrete",
     "numbers.slab_back.formed": "square end formed",
     "numbers.slab_back.against": "square end against a building",
     "numbers.building": "building",

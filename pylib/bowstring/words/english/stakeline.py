@@ -64,7 +64,7 @@ MESSAGES = {
     "on_line.each_pin_back": "each pin's edge toward the board",
     "on_line.each_marked": "the mark on each stake",
     "on_line.each_hub": "each tack",
-    "on_line.overrun": "Where the work runs on straight, run the board on {length} past A and B, on the tangent.",
+    "on_line.overrun": "Where the work runs on straight, run the board on {length} past {ends}, on the tangent.",
     "on_line.string": "the string",
     "on_line.line": "the line A-B",
     "on_line.overrun_past": (
@@ -77,6 +77,7 @@ MESSAGES = {
     ),
     "on_line.overrun_square": "Its stake: at the end, square off {line} {off}, away from the curve.",
     "on_line.overrun_straight": "Its stake: in line with the straight, {length} from the end.",
+    "on_line.overrun_lap": "At {end} lap it along the old concrete's edge, or cut it there and brace its end.",
     "on_line.overrun_blocked": "Past {end} {what} is in the way: run nothing on there.",
     "on_line.brace": "Against concrete nothing runs on: brace the board's end to the arc.",
     "draw.on_line.title": "Which point is on the line",

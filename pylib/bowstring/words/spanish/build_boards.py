@@ -101,8 +101,8 @@ MESSAGES = {
     "boards.runs_flat": (
         "Si la ~tabla~ acaba en A o B, sus últimos {gap} quedan rectos, fuera de la curva hasta por {miss}."
     ),
-    "boards.carry_past": "Pase la ~tabla~ {past} más allá de A y de B y fíjela a lo largo de la recta.",
-    "boards.no_overrun": "Sus ~tablas~ acaban en A y B. Páselas {past}, a lo largo de la recta, para corregirlo.",
+    "boards.carry_past": "Extienda la ~tabla~ {past} pasando {ends} y fíjela a lo largo de la recta.",
+    "boards.no_overrun": "Sus ~tablas~ acaban en {ends}. Páselas {past}, a lo largo de la recta, para corregirlo.",
     "boards.splice": (
         "Empalme: junte las puntas, atornille por atrás una pieza de {length} ({board}), una ~estaca~ a cada lado."
     ),
@@ -169,9 +169,9 @@ MESSAGES = {
     "boards.reason_said": "Esa ~separación~ la dio usted.",
     "boards.too_wide_bow": "Es mucha: el ~concreto~ fresco comba la ~tabla~ más de {bow}.",
     "boards.too_wide_smooth": "Es mucha: si queda recta entre ~estacas~, la ~tabla~ falla la curva por más de {face}.",
-    "boards.stakes_ends": "~Formas~ de los extremos, cada una: cada {gap}, {gaps} espacios iguales, con las puntas.",
+    "boards.stakes_ends": "Cabezales en {ends}, cada uno: cada {gap}, {gaps} espacios iguales, con las puntas.",
     "boards.kicker_stakes": "Los puntales no se cuentan: una ~estaca~ más por cada uno.",
-    "boards.past_each": "Una o más pasando cada punta sujetan la ~tabla~ a lo largo de la recta.",
+    "boards.past_each": "Una o más pasando {ends} sujetan la ~tabla~ a lo largo de la recta.",
     "boards.at_splices": "Una más en cada empalme. Corra la ~estaca~ que le estorbe al empalme.",
     "boards.between": "Entre ~estacas~ el ~concreto~ fresco comba las ~tablas~ ({board}) {bow} a lo más.",
     "boards.tops": "Que las ~estacas~ no pasen del canto de arriba de la ~tabla~.",

@@ -94,7 +94,7 @@ MESSAGES = {
     "edges.passes": "En dos pasadas",
     "edges.hubs_first": "Primero clave ~trompos~ fuera de la excavación: al excavar se pierden sus ~estacas~.",
     "edges.paint": "Pinte la línea de excavación {size} más allá de cada borde, y excave.",
-    "edges.paint_ends": "También más allá de las dos puntas: {size}.",
+    "edges.paint_ends": "También pasando {ends}: {size}.",
     "edges.paint_at": "Pinte la línea de excavación sobre cada borde, y excave.",
     "edges.paint_footing": "Pinte la línea de excavación {size} más allá de cada borde de la zapata, y excave.",
     "edges.paint_footing_at": "Pinte la línea de excavación sobre cada borde de la zapata, y excave.",

@@ -153,7 +153,7 @@ MESSAGES = {
     "walled.line_again": "Colada la zapata, la línea otra vez, desde los ~trompos~.",
     "walled.line_again_stakes": "Colada la zapata, la línea otra vez.",
     "walled.dig": "La excavación: {area} en planta, {volume} por cada {deep} de hondo.",
-    "walled.dig_ends": "Excave {past} también más allá de A y B.",
+    "walled.dig_ends": "Excave {size} también pasando {ends}.",
     "walled.in_dig": (
         "Sus ~estacas~ quedan en la excavación|Póngalas retiradas de la línea: a "
         "más de {outside} por fuera, o {inside} por dentro."

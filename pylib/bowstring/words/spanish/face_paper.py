@@ -294,8 +294,8 @@ MESSAGES = {
     ),
     # the end
     "paper.spring": (
-        "Doble la ~tabla~ por las ~estacas~ y pásela más allá de A y B. Fije primero un extremo; párese fuera de "
-        "su alcance."
+        "Doble la ~tabla~ por las ~estacas~ y pásela más allá de cada extremo libre. Fije primero un extremo; párese "
+        "fuera de su alcance."
     ),  # from memory
     "paper.hubs": "Mida otra vez hasta cada ~tachuela~. Si no da, mueva la ~tachuela~, no el ~trompo~.",
     "paper.back_stick": "Corte un listón de {shown} de largo. Gírelo desde cada ~estaca~ hacia la línea.",

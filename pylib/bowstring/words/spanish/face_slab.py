@@ -23,6 +23,7 @@ MESSAGES = {
     "numbers.slab_sides": "lados de {sides} atrás",
     "numbers.slab_both_sides": "lados de {sides}, dos puntas redondas",
     "numbers.slab_no_side": "falta el lado",
+    "numbers.slab_at": "{ends} contra ~concreto~ viejo",
     "numbers.slab_back.formed": "punta cuadrada con ~forma~",
     "numbers.slab_back.against": "punta cuadrada contra un edificio",
     "numbers.building": "edificio",

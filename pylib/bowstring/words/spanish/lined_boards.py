@@ -30,8 +30,8 @@ MESSAGES = {
     "lined.runs_flat": (
         "Si la ~tabla~ acaba en el ~arco~ más cerrado, sus últimos {gap} van rectos: se salen hasta {miss}."
     ),
-    "lined.carry_past": "Pase las ~tablas~ {past} más allá de los dos extremos de la línea y fíjelas rectas.",
-    "lined.no_overrun": "Sus ~tablas~ acaban en los extremos de la línea. Páselas {past}, rectas, para corregirlo.",
+    "lined.carry_past": "Extienda las ~tablas~ {past} pasando {ends} y fíjelas rectas.",
+    "lined.no_overrun": "Sus ~tablas~ acaban en {ends}. Páselas {past}, rectas, para corregirlo.",
     "lined.pulls_off": "Por fuera de la curva la ~tabla~ se despega de sus ~estacas~: ponga ahí dos tornillos.",
     "lined.try_selected": "Tiras escogidas, rectas y sin nudos, sí aguantan con las dos puntas sujetas.",
     "lined.kerfs": "O ranure la ~tabla~ {board} ({edge}): {count} cortes de {depth} de hondo, cada {apart}.",

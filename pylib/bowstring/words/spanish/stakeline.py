@@ -80,7 +80,7 @@ MESSAGES = {
     "on_line.each_pin_back": "el borde de cada ~estaca de acero~ hacia la ~tabla~",
     "on_line.each_marked": "la marca de cada ~estaca~",
     "on_line.each_hub": "cada ~tachuela~",
-    "on_line.overrun": "Donde la obra sigue recta, extienda la ~tabla~ {length} más allá de A y B, por la ~tangente~.",
+    "on_line.overrun": "Donde la obra sigue recta, extienda la ~tabla~ {length} pasando {ends}, por la ~tangente~.",
     "on_line.string": "el ~hilo~",
     "on_line.line": "la línea A-B",
     "on_line.overrun_past": (
@@ -95,6 +95,7 @@ MESSAGES = {
         "Su ~estaca~: en el extremo, ~a escuadra~ con {line}, mida {off}, alejándose de la curva."
     ),
     "on_line.overrun_straight": "Su ~estaca~: en línea con la recta, a {length} del extremo.",
+    "on_line.overrun_lap": "En {end} traslápela por el borde del ~concreto~ viejo, o córtela ahí y apuntale la punta.",
     "on_line.overrun_blocked": "Más allá de {end} estorba {what}: ahí no extienda nada.",
     "on_line.brace": "Contra ~concreto~ no se extiende nada: apuntale la punta de la ~tabla~ al ~arco~.",
     "draw.on_line.title": "Qué punto va en la línea",
