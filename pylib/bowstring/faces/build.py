@@ -10,6 +10,7 @@ from bowstring.drawings.slab import BOTH, slab_svg
 from bowstring.faces import build_boards, build_edges, build_grades, build_joints, build_lined, build_pour
 from bowstring.faces.build_icons import BACK, ICONS
 from bowstring.faces.build_parts import bold, note, paragraph
+from bowstring.faces.passes import forms_button
 from bowstring.faces.stopcard import stop_html
 from bowstring.report.alone import called, is_wall, standing_in
 from bowstring.report.forms.answer import Answer
@@ -54,7 +55,8 @@ def build_html(answer: Answer, page: str = "", question: str = "more", sides: Se
     bar = _bar(answer, question)
     if at is None:
         drawn = _drawing(answer, "", sides)
-        return f'<div class="face-build">{drawn}{nav}{note(say("build.foot"))}</div>{bar}'
+        onward = "" if bar else forms_button(answer)
+        return f'<div class="face-build">{drawn}{nav}{onward}{note(say("build.foot"))}</div>{bar}'
     named = escape(called(answer, at["key"]))
     return (
         f'<section class="face-build paged" data-card="{at["key"]}" aria-label="{named}">'

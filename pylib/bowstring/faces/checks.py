@@ -8,7 +8,7 @@ from html import escape
 
 from bowstring.drawings.checked import checked_svg
 from bowstring.faces.checks_line import verdict_line
-from bowstring.faces.passes import layout_cards
+from bowstring.faces.passes import forms_button, layout_cards
 from bowstring.faces.stopped import stopped_html
 from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forms.answer import Answer
@@ -59,7 +59,8 @@ def checks_html(answer: Answer, anew: str = "") -> str:
     line = verdict_line(read, told if read["count"] == len(rows) else "", _out_first(read, rows))
     return (
         f'<div class="face-checks{" lined" if line else ""}">{_of_line(answer)}{_drawing(answer, rows, by_key)}'
-        f"{_head(told, kind)}{_to_off(answer, len(rows))}{_anew(anew, by_key)}{_found(answer, rows)}"
+        f"{_head(told, kind)}{_to_off(answer, len(rows))}{_to_forms(answer, rows)}"
+        f"{_anew(anew, by_key)}{_found(answer, rows)}"
         f'<div class="heads">{line}<p aria-hidden="true">{heads}</p></div>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_far(answer)}{_signed(read)}{_lost(read)}</div>"
@@ -141,6 +142,12 @@ def _to_off(answer: Answer, wanted: int) -> str:
             words = escape(say("face_checks.to_card", stake=row["at"], step=card))
             buttons.append(f'<button type="button" class="btn" data-do="go" data-step="{card}">{words}</button>')
     return f'<div class="to-off">{"".join(buttons)}</div>' if buttons else ""
+
+
+def _to_forms(answer: Answer, rows: Sequence[CheckRow]) -> str:
+    """The way on to the forms, once the checks that come first are in."""
+    read = answer["read"]
+    return forms_button(answer) if not read["outs"] and _first_are_in(read, rows) else ""
 
 
 def _first_are_in(read: ReadPart, rows: Sequence[CheckRow]) -> bool:

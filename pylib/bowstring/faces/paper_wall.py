@@ -171,7 +171,7 @@ def _told(answer: Answer, edges: EdgesPart) -> list[str]:
     first = 0 if edges["dug_out"] else 1  # that hubs stand clear of the dig needs no saying
     last = _PASSES + bool(edges["footing_shown"])
     told.append(" ".join([*edges["passes"][first:last], *_under(answer)]))  # how much is dug stands with the build
-    told += edges["ends"]["told"]
+    told += [*edges["off_line"], *edges["ends"]["told"]]
     return [*told, *([f"*{joints['stop']}*"] if joints and joints["stop"] else [])]
 
 

@@ -6,9 +6,11 @@ As long as no card of the forms is looked at or done, none is made: how many the
 from __future__ import annotations
 
 from collections.abc import Collection
+from html import escape
 
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
+from bowstring.words import say
 
 
 def layout_cards(answer: Answer) -> list[CardRow]:
@@ -34,6 +36,15 @@ def card_at(answer: Answer, number: int) -> CardRow:
 def running(answer: Answer, card: CardRow) -> int:
     """Return a card's running number."""
     return card["number"] + (len(layout_cards(answer)) if card["mark"] else 0)
+
+
+def forms_button(answer: Answer) -> str:
+    """Return the way to the first card of the forms, from where nothing else leads there; empty where there is none."""
+    if not answer["second_pass"]:
+        return ""
+    words, step = escape(say("card.do.forms")), len(layout_cards(answer)) + 1
+    button = f'<button type="button" class="btn" data-do="go" data-step="{step}">{words}</button>'
+    return f'<div class="to-forms">{button}</div>'
 
 
 def marks(answer: Answer) -> dict[int, str]:

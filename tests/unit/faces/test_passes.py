@@ -8,6 +8,8 @@ from typing import Any
 import pytest
 
 from bowstring import Answer, answering
+from bowstring.faces.build import build_html
+from bowstring.faces.checks import checks_html, ordered
 from bowstring.faces.passes import card_at, changed, count, first_open, layout_cards, marks, running, standing
 from bowstring.faces.stakes import stakes_html, steps_list_html
 from bowstring.page.answering import LastAnswer
@@ -139,3 +141,17 @@ def test_the_numbers_lead_on_to_the_forms() -> None:
     assert shown_later(asked, last)["go"] == say("forming.go_on")
     asked = {"fields": {**FIELDS, "done": "1 2"}}
     assert shown_later(asked, last)["go"] == say("numbers.go_on", step=3)
+
+
+def test_build_and_checks_that_are_in_lead_on_to_the_forms() -> None:
+    """Nothing else but the last card of the stakes did, by its smaller button."""
+    answer = told(WALK)
+    way = f'data-do="go" data-step="{len(layout_cards(answer)) + 1}">{say("card.do.forms")}<'
+    assert way in build_html(answer) and way not in build_html(answer, "edges")
+    read = [{"check": row["key"], "value": row["shown"]} for row in ordered(answer)]
+    assert way not in checks_html(answer) and way in checks_html(told({**WALK, "read": read}))
+    out = [{**read[0], "value": "40 ft"}, *read[1:]]
+    assert way not in checks_html(told({**WALK, "read": out}))
+    for job in (BARE, {**WALK, "edge": "", "slab": {}}):
+        job = {key: value for key, value in job.items() if value}
+        assert say("card.do.forms") not in build_html(told(job))

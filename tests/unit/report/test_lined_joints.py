@@ -70,7 +70,7 @@ def test_a_walk_by_hand() -> None:
 def test_longer_panels_cure_it() -> None:
     """The worst is then of the last straight: 6 ft wide, 4.25 ft long."""
     told = page(joints={"every": "6 ft 6 in"})
-    assert (told["state"], told["more"]) == ("near", "panel 15: 1.41 to 1, most 1.5") and "keep under 1.5" in " ".join(
+    assert (told["state"], told["more"]) == ("near", "panel 15: 1.41 to 1, limit 1.5") and "keep under 1.5" in " ".join(
         told["lines"]
     )
     assert "Panels are at most 6' 6\" along either form, as you said." in told["lines"]

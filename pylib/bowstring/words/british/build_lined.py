@@ -11,7 +11,7 @@ MESSAGES = {
     "lined.dig_all": "Inside {piece} the dig reaches the centre: dig it all.",
     "lined.joints_row": "{count} bays, up to {longest}",
     "lined.joints_one": "One bay, {longest} long",
-    "lined.joints_ratio_near": "bay {number}: {ratio} to 1, most 1.5",
+    "lined.joints_ratio_near": "bay {number}: {ratio} to 1, limit 1.5",
     "lined.joints_ratio_over": "bay {number}: {ratio} to 1, over 1.5",
     "lined.joints_conclusion": "*{count} bays*, none longer than {longest}. The shortest side is {shortest}.",
     "lined.joints_conclusion_one": "*One bay*, no joint: {longest} on its longer side, {shortest} on the other.",

@@ -17,7 +17,7 @@ MESSAGES = {
     "joints.conclusion_taper": "{count} panels, up to {outside} outside,\nup to {inside} inside",
     "joints.conclusion_one": "One panel, no joint:\n{outside} outside, {inside} inside",
     "joints.stop_more": "panels are {outside}: add a joint",
-    "joints.ratio_near": "{inside} inside: {ratio} to 1, most 1.5",
+    "joints.ratio_near": "{inside} inside: {ratio} to 1, limit 1.5",
     "joints.ratio_over": "{inside} inside: {ratio} to 1, over 1.5",
     "joints.inside_only": "{inside} inside; no joint",
     "joints.inside_depth": "{inside} inside; cut {depth} deep or more",

@@ -96,7 +96,7 @@ MESSAGES = {
     "lined.joints_shortest": "shortest side {shortest}",
     "lined.joints_no_joint": "no joint",
     "lined.joints_corner": "a corner of {corner} at a kink: ask",
-    "lined.joints_ratio_near": "panel {number}: {ratio} to 1, most 1.5",
+    "lined.joints_ratio_near": "panel {number}: {ratio} to 1, limit 1.5",
     "lined.joints_ratio_over": "panel {number}: {ratio} to 1, over 1.5",
     "lined.joints_conclusion": "*{count} panels*, none longer than {longest}. The shortest side is {shortest}.",
     "lined.joints_conclusion_one": "*One panel*, no joint: {longest} on its longer side, {shortest} on the other.",

@@ -95,6 +95,7 @@ MESSAGES = {
     "card.do.to_paper": "Done: go to Paper",
     "card.do.anew": "Set {stake} anew",
     "card.note.received": "Somebody set {stake} before this link was sent. Leave it, or set it anew.",
+    "card.do.forms": "The forms, card by card",
     "card.do.checks": "Go to the checks",
     "card.do.skip": "Skip for now",
     "card.pour_out_one": "A check is out. Settle it first: sign nothing, order nothing.",

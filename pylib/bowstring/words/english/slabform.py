@@ -123,7 +123,7 @@ MESSAGES = {
     "form.joints_panels": "Or how many panels",
     # its top
     "form.grade_slope": "Slope, A to B",
-    "form.grade_slope.help": "In percent or as 1:50, no minus. 0 is level.",
+    "form.grade_slope.help": "Percent, 1:50 or 1/4 in per ft; no minus. 0 is level.",
     "form.grade_slope.of_line": "Slope, start to end",
     "form.grade_along": "Slope along",
     "form.grade_along.none": "The middle",

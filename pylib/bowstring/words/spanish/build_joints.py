@@ -19,7 +19,7 @@ MESSAGES = {
     "joints.conclusion_taper": "{count} paneles, hasta {outside} por fuera,\nhasta {inside} por dentro",
     "joints.conclusion_one": "Un panel, sin ~juntas~:\n{outside} por fuera, {inside} por dentro",
     "joints.stop_more": "paneles de {outside}: agregue una ~junta~",
-    "joints.ratio_near": "{inside} por dentro: {ratio} a 1, máximo 1.5",
+    "joints.ratio_near": "{inside} por dentro: {ratio} a 1, límite 1.5",
     "joints.ratio_over": "{inside} por dentro: {ratio} a 1, pasa de 1.5",
     "joints.inside_only": "{inside} por dentro; sin ~juntas~",
     "joints.inside_depth": "{inside} por dentro; corte {depth} o más",

@@ -102,7 +102,7 @@ MESSAGES = {
     "lined.joints_shortest": "lado más corto {shortest}",
     "lined.joints_no_joint": "sin ~juntas~",
     "lined.joints_corner": "esquina de {corner} en un quiebre: pregunte",
-    "lined.joints_ratio_near": "panel {number}: {ratio} a 1, máximo 1.5",
+    "lined.joints_ratio_near": "panel {number}: {ratio} a 1, límite 1.5",
     "lined.joints_ratio_over": "panel {number}: {ratio} a 1, pasa de 1.5",
     "lined.joints_conclusion": "*{count} paneles*, ninguno de más de {longest}. El lado más corto mide {shortest}.",
     "lined.joints_conclusion_one": "*Un panel*, sin ~juntas~: {longest} del lado largo, {shortest} del otro.",

@@ -115,6 +115,7 @@ MESSAGES = {
     "card.do.to_paper": "Listo: ir a Papel",
     "card.do.anew": "Poner {stake} de nuevo",
     "card.note.received": "Alguien puso {stake} antes de enviar este enlace. Déjela, o póngala de nuevo.",
+    "card.do.forms": "Las ~formas~, tarjeta por tarjeta",
     "card.do.checks": "Ir a las ~revisiones~",
     "card.do.skip": "Por ahora no",
     "card.pour_out_one": "Una ~revisión~ no da. Arréglela primero: no firme ni pida nada.",

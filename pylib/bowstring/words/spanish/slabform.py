@@ -127,7 +127,7 @@ MESSAGES = {
     "form.joints_panels": "O cuántos paneles",
     # its top
     "form.grade_slope": "~Pendiente~, de A a B",
-    "form.grade_slope.help": "En por ciento o como 1:50, sin signo menos. 0 es ~a nivel~.",
+    "form.grade_slope.help": "En por ciento, 1:50 o 1/4 in per ft, sin signo menos. 0 es ~a nivel~.",
     "form.grade_slope.of_line": "~Pendiente~, del inicio al final",
     "form.grade_along": "~Pendiente~ por",
     "form.grade_along.none": "El medio",
