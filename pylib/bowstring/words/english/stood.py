@@ -9,7 +9,7 @@ MESSAGES = {
     "stood.state": "Old numbers: {names}",
     "stood.state_more": "Old numbers: {names} and {count} more",
     "stood.arc": "arc {number}",
-    "stood.of_arc": "Arc {number}. {told}",
+    "stood.of_arc": "Arc {number}: {names}",
     "stood.state_forms": "Forms: numbers changed",
     "stood.was": "was {shown}",
     "stood.was_number": "Was {shown}: {label}.",

@@ -9,7 +9,7 @@ MESSAGES = {
     "stood.state": "Números de antes: {names}",
     "stood.state_more": "Números de antes: {names} y {count} más",
     "stood.arc": "~arco~ {number}",
-    "stood.of_arc": "~Arco~ {number}. {told}",
+    "stood.of_arc": "~Arco~ {number}: {names}",
     "stood.state_forms": "~Formas~: otros números",
     "stood.was": "antes {shown}",
     "stood.was_number": "Antes {shown}: {label}.",
