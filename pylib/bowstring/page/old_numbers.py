@@ -22,7 +22,7 @@ Old = dict[int, list[str]]
 """What stands by old numbers, by the piece of the line; 0: of an arc that is the only one."""
 
 NAMED = 2
-"""Marks that the bar has room for."""
+"""Marks, or arcs, that the bar has room for."""
 
 
 def old_numbers(answered: Answer, fields: Typed, link: Callable[[], str]) -> Old:
@@ -58,15 +58,12 @@ def _of_arc(typed: tuple[tuple[str, str], ...], shown: str | None) -> tuple[str,
 
 
 def bar_text(old: Old) -> str:
-    """Return what the bar says, short."""
-    names = [name for number, marks in old.items() for name in ([_arc(number)] if number else marks)]
-    told = ", ".join(names[:NAMED])
-    more = len(names) - NAMED
+    """Return what the bar says: two lines at most on a phone of 360."""
+    names = old[0] if 0 in old else [str(number) for number in old]
+    more, told = len(names) - NAMED, ", ".join(names[:NAMED])
+    if 0 not in old:
+        told = say("stood.arcs", numbers=told) if len(names) > 1 else say("stood.arc", number=told)
     return say("stood.state_more", names=told, count=more) if more > 0 else say("stood.state", names=told)
-
-
-def _arc(number: int) -> str:
-    return say("stood.arc", number=number)
 
 
 def told(old: Old) -> str:

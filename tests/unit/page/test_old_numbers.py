@@ -104,7 +104,7 @@ def test_an_arc_of_the_line_that_is_staked_no_more_is_told_too(face: str) -> Non
 def test_both_arcs_are_told_in_one_line() -> None:
     later = {**line_of_two(), "after-0-radius": "25 ft", "arc-radius": "33 ft"}
     told = shown(later, "checks")
-    assert told["state"]["text"] == "Old numbers: arc 2, arc 3"
+    assert told["state"]["text"] == "Old numbers: arcs 2, 3"
     html = unescape(told["html"])
     # The pin that B of arc 2 is set off, and B with it; its end is where arc 3 begins.
     assert "Set by the old numbers: Arc 2: F, B, K1; Arc 3: A, B, M. The numbers here are newer." in html

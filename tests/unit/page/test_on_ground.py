@@ -96,7 +96,7 @@ def test_every_later_arc_is_told_with_its_a_and_s(
     for face in ("checks", "build", "paper"):
         assert line in unescape(shown(later, face)["html"])
     assert shown(later)["state"] == {
-        "sign": "stop", "text": "Old numbers: arc 2, arc 4" if "Arc 2" in told else "Old numbers: arc 4"}  # fmt: skip
+        "sign": "stop", "text": "Old numbers: arcs 2, 4" if "Arc 2" in told else "Old numbers: arc 4"}  # fmt: skip
     found = grounds(job_of_fields(both), job_of_fields(later))
     assert found is not None
     moved = [*PIECES[: number - 1], piece, *PIECES[number:]]
