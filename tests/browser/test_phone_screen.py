@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import pytest
 from playwright.sync_api import Page, expect
 
-from bowstring.words import say
+from bowstring.page.old_numbers import bar_text
+from bowstring.words import say, speak
+from bowstring.words.languages import LANGUAGES
 from page_acting import at_card, choose, look_at, open_panel, wait_for
 from started_page import FILLED
 
@@ -123,3 +126,37 @@ def test_the_way_on_names_the_step_that_is_next(phone: Page) -> None:
     phone.locator("#to-step").tap()
     wait_for(phone, "computed")
     expect(phone.locator("#stakes .card")).to_have_attribute("data-card", "3")
+
+
+LINES = """(text) => {
+  const said = document.getElementById("status");
+  const before = said.textContent;
+  said.textContent = text;
+  const range = document.createRange();
+  range.selectNodeContents(said);
+  const lines = new Set([...range.getClientRects()].map((one) => Math.round(one.top)));
+  const { top, bottom } = range.getBoundingClientRect();
+  const bar = said.closest(".bar").getBoundingClientRect();
+  said.textContent = before;
+  return { lines: lines.size, inside: bar.top <= top && bottom <= bar.bottom && bar.height <= 48.5 };
+}"""
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_stands_by_old_numbers_is_said_in_two_lines_of_the_bar(phone: Page, language: str) -> None:
+    """Of stakes, of pins beside a string, of a line's arcs, and of the forms' cards."""
+    begin(phone, DAY)
+    look_at(phone, "checks")
+    wait_for(phone, "computed")
+    many = ["A0", "B0", *(f"K{number}" for number in range(1, 16))]
+    olds: list[dict[int, list[str]]] = [
+        {0: ["K1", "K2"]}, {0: many}, {0: ["PA", "PB", *many]}, {4: many}, {2: many, 14: many},
+        {12: many, 14: many, 16: many},
+    ]  # fmt: skip
+    speak(language)
+    try:
+        texts = [*map(bar_text, olds), say("stood.state_forms")]
+    finally:
+        speak(LANGUAGES[0])
+    told = {text: phone.evaluate(LINES, text) for text in texts}
+    assert {text: one for text, one in told.items() if one["lines"] > 2 or not one["inside"]} == {}

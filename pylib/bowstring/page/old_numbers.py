@@ -8,9 +8,9 @@ from html import escape
 from bowstring.errors import BadJob
 from bowstring.page.beside import done_of, for_layout
 from bowstring.page.linking import link_of
-from bowstring.page.pieces import AFTER, BEFORE, kept_of, rows_in, staked_at
+from bowstring.page.pieces import AFTER, BEFORE, kept_of, rows_in, staked_at, staked_of_several
 from bowstring.page.shown import answering_here, shown_here
-from bowstring.page.staking import stood_text
+from bowstring.page.staking import marks_named, stood_text
 from bowstring.page.stood import answer_before, moved_marks
 from bowstring.page.unit import settled_job
 from bowstring.report.forms.answer import Answer
@@ -19,10 +19,10 @@ from bowstring.words import remembered, say
 
 Typed = Mapping[str, str]
 Old = dict[int, list[str]]
-"""What stands by old numbers, by the piece of the line; 0: of the arc that is staked now."""
+"""What stands by old numbers, by the piece of the line; 0: of an arc that is the only one."""
 
 NAMED = 2
-"""Marks that the bar has room for."""
+"""Marks, or arcs, that the bar has room for."""
 
 
 def old_numbers(answered: Answer, fields: Typed, link: Callable[[], str]) -> Old:
@@ -30,10 +30,10 @@ def old_numbers(answered: Answer, fields: Typed, link: Callable[[], str]) -> Old
     found: Old = {}
     done = done_of(fields)
     if done and fields.get("stood", "").strip():
-        found[0] = moved_marks(answered, fields, done, link())
+        found[staked_of_several(fields)] = moved_marks(answered, fields, done, link())
     for number in _begun(fields):
         found[number] = list(_of_arc(tuple(sorted(staked_at(fields, number).items())), shown_here()))
-    return {number: marks for number, marks in found.items() if marks}
+    return {number: marks for number, marks in sorted(found.items()) if marks}
 
 
 def _begun(fields: Typed) -> list[int]:
@@ -58,24 +58,20 @@ def _of_arc(typed: tuple[tuple[str, str], ...], shown: str | None) -> tuple[str,
 
 
 def bar_text(old: Old) -> str:
-    """Return what the bar says, short."""
-    names = [name for number, marks in old.items() for name in ([_arc(number)] if number else marks)]
-    told = ", ".join(names[:NAMED])
-    more = len(names) - NAMED
+    """Return what the bar says: two lines at most on a phone of 360."""
+    names = old[0] if 0 in old else [str(number) for number in old]
+    more, told = len(names) - NAMED, ", ".join(names[:NAMED])
+    if 0 not in old:
+        told = say("stood.arcs", numbers=told) if len(names) > 1 else say("stood.arc", number=told)
     return say("stood.state_more", names=told, count=more) if more > 0 else say("stood.state", names=told)
-
-
-def _arc(number: int) -> str:
-    return say("stood.arc", number=number)
 
 
 def told(old: Old) -> str:
     """Return what stands by old numbers, in one line."""
-    each = [
-        say("stood.of_arc", number=number, told=stood_text(marks)) if number else stood_text(marks)
-        for number, marks in old.items()
-    ]
-    return say("stood.told", told=" ".join(each))
+    if 0 in old:
+        return say("stood.told", told=stood_text(old[0]))
+    names = "; ".join(marks_named(marks, number) for number, marks in old.items())
+    return say("stood.told", told=say("page.stood", names=names))
 
 
 def side_text(old: Old) -> str:

@@ -240,6 +240,11 @@ def _others(typed: Typed) -> list[tuple[int, Row]]:
     return [(number, row) for number, row in others if STRAIGHT not in row]
 
 
+def staked_of_several(typed: Typed) -> int:
+    """Return which piece of a line, from 1, the arc is that is staked, where the line has other arcs; else 0."""
+    return len(rows_in(typed, BEFORE)) + 1 if _others(typed) else 0
+
+
 def bare_arcs(typed: Typed) -> list[int]:
     """Return which of a line's other arcs, counted from 1 along its pieces, have no card of their hubs that is done."""
     return [

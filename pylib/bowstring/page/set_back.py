@@ -12,7 +12,7 @@ from bowstring.page.beside import done_of, is_beside
 from bowstring.page.fields import fields_of_job
 from bowstring.page.labels import label_of
 from bowstring.page.linking import link_of
-from bowstring.page.pieces import GROUPS, MORE, rows_in
+from bowstring.page.pieces import AFTER, BEFORE, GROUPS, MORE, rows_in
 from bowstring.page.rows import ROW_NAMES
 from bowstring.page.shown import answering_here
 from bowstring.page.slab_fields import is_of_slab
@@ -29,7 +29,8 @@ NAMED = 3
 
 PARTS: tuple[tuple[str, ...], ...] = (
     ("arc", "greater"),
-    (*GROUPS, "kink"),
+    (BEFORE, "kink"),
+    (AFTER,),
     ("side", "turn", "start"),
     ("offset", "toward", "drawn_to", "driven", "diameter"),
     ("found",),

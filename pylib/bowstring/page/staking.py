@@ -151,10 +151,12 @@ def _stop(answered: Answer, asked: Asked, done_marks: Collection[str], link: Cal
     does."""
     moved = _moved(answered, asked, link)
     if moved:
-        return _stood_html(moved)
+        from bowstring.page.pieces import staked_of_several
+
+        return _stood_html(stood_text(moved, staked_of_several(asked["fields"])))
     corners = _corners(answered, asked, done_marks, link) if done_marks else []
     if corners:
-        return _stood_html(corners, _without_corners(asked["fields"]))
+        return _stood_html(stood_text(corners), corners, _without_corners(asked["fields"]))
     return ""
 
 
@@ -187,26 +189,32 @@ def _moved(answered: Answer, asked: Asked, link: Callable[[], str]) -> list[str]
     return moved_marks(answered, asked["fields"], done, link())
 
 
-def stood_text(moved: Sequence[str]) -> str:
-    """Return the sentence that names what is set by the old numbers."""
+def marks_named(moved: Sequence[str], arc: int) -> str:
+    """Return the names of what is set by the old numbers, the first of them; ``arc``: which of a line's several arcs
+    it is of, else 0."""
     names = ", ".join(moved[:NAMED])
     if len(moved) > NAMED:
         names = say("page.stood_more", names=names, count=len(moved) - NAMED)
-    return say("page.stood_one" if len(moved) == 1 else "page.stood", names=names)
+    return say("stood.of_arc", number=arc, names=names) if arc else names
 
 
-def _stood_html(moved: Sequence[str], left: str | None = None) -> str:
+def stood_text(moved: Sequence[str], arc: int = 0) -> str:
+    """Return the sentence that names what is set by the old numbers, see ``marks_named``."""
+    return say("page.stood_one" if len(moved) == 1 and not arc else "page.stood", names=marks_named(moved, arc))
+
+
+def _stood_html(told: str, these: Sequence[str] = (), left: str | None = None) -> str:
     """Return the stop: first the way by which every stake stands on the numbers that hold now; the other one takes the
-    change back. ``left``: what stays done where only these are set again, ``None`` where every stake is: no change that
-    moves a stake could be taken back for them."""
+    change back. ``left``: what stays done where only ``these`` are set again, ``None`` where every stake is: no change
+    that moves a stake could be taken back for them."""
     does, keep = f'data-do="restart">{escape(say("page.stood_again"))}', ""
     if left is None:
         keep = f'<button type="button" class="btn plain" data-do="stood">{escape(say("page.stood_keep"))}</button>'
     else:
-        fields, again = json.dumps({"done": left}), say("page.stood_again_these", names=", ".join(moved))
+        fields, again = json.dumps({"done": left}), say("page.stood_again_these", names=", ".join(these))
         does = f'data-do="fill" data-fill="{escape(fields)}">{escape(again)}'
     return (
         '<div class="scroll"><section class="stopbox" role="alert"><h2 tabindex="-1"><span class="sign stop" '
-        f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{escape(stood_text(moved))}</p></section></div>'
+        f'aria-hidden="true">!</span>{escape(say("page.stop"))}</h2><p>{escape(told)}</p></section></div>'
         f'<div class="thumb one"><button type="button" class="btn first" {does}</button>{keep}</div>'
     )

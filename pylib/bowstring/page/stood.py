@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Collection, Mapping
+from collections.abc import Callable, Collection, Mapping
 from typing import NamedTuple
 
 from bowstring import BadJob, JobForm, answering
 from bowstring.construction import HELPERS
 from bowstring.faces.passes import changed
+from bowstring.geometry.plane import Point
 from bowstring.job.link import read_link
 from bowstring.job.terms import RECORD_KEYS, SLAB_KEYS
+from bowstring.methods.ends import ARC_START
 from bowstring.page.shown import shown_here
 from bowstring.report.forming.pass_card import CORNERS
 from bowstring.report.forms.answer import Answer
@@ -22,12 +24,37 @@ LEAST_MOVED = 0.0005
 """Metres: no tape shows less."""
 
 
-class Standing(NamedTuple):
-    """Where a stake stands, and by which numbers it's set."""
+class Lying(NamedTuple):
+    """Where the marks of two answers lie on one ground: that of the whole line where there is one (``along``), else of
+    the chord."""
 
-    x: float
-    y: float
-    numbers: tuple[str, ...]
+    then: Mapping[str, Point]
+    now: Mapping[str, Point]
+    along: bool
+
+    @classmethod
+    def of(cls, old: tuple[Answer, JobForm], new: tuple[Answer, JobForm]) -> Lying:
+        """Return where they lie, of two answers with their jobs; raises ``BadJob`` for a line that can't be."""
+        from bowstring.page.on_ground import grounds
+
+        found = grounds(old[1], new[1])
+        one, other = found or (_as_it_is, _as_it_is)
+        return cls(_places(old[0], one), _places(new[0], other), found is not None)
+
+    def moved(self, mark: str) -> bool:
+        """Whether a mark has another place now, or is there in one of the two alone."""
+        one, other = self.then.get(mark), self.now.get(mark)
+        if one is None or other is None:
+            return one is not other
+        return max(abs(one.x - other.x), abs(one.y - other.y)) > LEAST_MOVED
+
+
+def _as_it_is(point: Point) -> Point:
+    return point
+
+
+def _places(answered: Answer, placed: Callable[[Point], Point]) -> dict[str, Point]:
+    return {one["name"]: placed(Point(one["x"], one["y"])) for one in answered["marks"]}
 
 
 _NO_STAKE_HANGS_ON = (
@@ -35,9 +62,13 @@ _NO_STAKE_HANGS_ON = (
 )  # fmt: skip
 
 
-NOT_SET = ("have_", "prove_two", "prove_parts")
-"""How the kinds of steps begin of which no mark is set by a number that could be another one: what exists already, and
-whole pulls along a string."""
+PULLED = ("prove_two", "prove_parts")
+NOT_SET = ("have_", *PULLED)
+"""How the kinds of steps begin of which no mark is set by a number that could be another one: what exists already,
+which along a line the pieces before it carry, and whole pulls along a string."""
+
+OTHERS = (*HELPERS, ARC_START)
+"""Marks that are none of the arc's own: feet that nobody drives, and a stake of the arc before it."""
 
 
 def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[int], link: str) -> list[str]:
@@ -52,18 +83,16 @@ def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[in
     if old is None:
         return []
     before, now = read_link(fields["stood"]), read_link(link)
-    stood = _standing(old)
     cards = [card for card in old["cards"] if card["number"] in done]
-    got, today = _got_elsewhere(before, now), _standing(answered)
-    pins = [pin for pin in _pins_moved(cards, answered["cards"]) if pin.upper() not in got]
+    got = _got_elsewhere(before, now)
+    lying = Lying.of((old, before), (answered, now))
+    pins = [pin for pin in _pins_moved(cards, answered["cards"], lying) if pin.upper() not in got]
     names = list(dict.fromkeys(card["stake"] for card in cards if card["stake"]))  # told as they were set
     if old["side"] != answered["side"] or old["method"] != answered["method"]:
         return [*pins, *names]
-    numbers = bool(got)  # what else was got at one stake is in the numbers of those after it
-    return [
-        *pins,
-        *(name for name in names if name not in got and _apart(stood.get(name), today.get(name), numbers=numbers)),
-    ]
+    stood, today = _numbers(old), _numbers(answered)
+    other = {name for name in names if got and stood.get(name) != today.get(name)}  # what was got at one is in others'
+    return [*pins, *(name for name in names if name not in got and (name in other or lying.moved(name)))]
 
 
 def moved_corners(cards: Collection[CardRow], done_marks: Collection[str]) -> list[str]:
@@ -90,32 +119,32 @@ def answer_before(fields: Mapping[str, str], link: str) -> Answer | None:
 def answer_to(link: str, shown: str | None) -> Answer:
     """Return the answer to the job of a link, shown in a device's unit; raises ``BadJob``."""
     answer = answering(read_link(link), shown=shown)
-    _standing(answer)  # refused here, or nowhere
+    _numbers(answer)  # refused here, or nowhere
     return answer
 
 
-def _pins_moved(done: Collection[CardRow], now: Collection[CardRow]) -> list[str]:
-    """The marks that are no stakes and were set by other numbers than their cards have now."""
+def _pins_moved(done: Collection[CardRow], now: Collection[CardRow], lying: Lying) -> list[str]:
+    """The marks that are no stakes and were set by other numbers than their cards have now, or lie elsewhere on the
+    ground of a line."""
     new = {mark: card for card in now for mark in card["sets"]}
-    return [
-        mark
-        for card in done
-        if not card["kind"].startswith(NOT_SET)
-        for mark in card["sets"]
-        if mark != card["stake"]
-        and mark.split()[0] not in HELPERS
-        and (mark not in new or _set_by(card) != _set_by(new[mark]))
-    ]
+
+    def is_moved(mark: str, card: CardRow) -> bool:
+        if lying.along and mark in lying.now and lying.moved(mark) and not card["kind"].startswith(PULLED):
+            return True
+        return not card["kind"].startswith(NOT_SET) and (mark not in new or _set_by(card) != _set_by(new[mark]))
+
+    marks = [(mark, card) for card in done for mark in card["sets"] if mark != card["stake"]]
+    return [mark for mark, card in marks if mark.split()[0] not in OTHERS and is_moved(mark, card)]
 
 
 def _set_by(card: CardRow) -> tuple[str, list[str]]:
     return card["text"], [one["shown"] for one in card["numbers"]]
 
 
-def _standing(answered: Answer) -> dict[str, Standing]:
-    """Each stake's place, and the numbers of the step that sets it."""
-    numbers = {step["stake"]: tuple(one["shown"] for one in step["measures"]) for step in answered["steps"]}
-    return {one["name"]: Standing(one["x"], one["y"], numbers.get(one["name"], ())) for one in answered["stakes"]}
+def _numbers(answered: Answer) -> dict[str, tuple[str, ...]]:
+    """The numbers of the step that sets each stake."""
+    return {step["stake"]: tuple(one["shown"] for one in step["measures"]) for step in answered["steps"]
+            if step["stake"]}  # fmt: skip
 
 
 def _got_elsewhere(one: JobForm, other: JobForm) -> set[str]:
@@ -137,10 +166,3 @@ def _said(job: JobForm) -> str:
     if "line" in job:  # what is said of another arc's stakes is theirs
         said["line"] = [{key: value for key, value in piece.items() if key != "work"} for piece in job["line"]]
     return json.dumps(said, sort_keys=True)
-
-
-def _apart(one: Standing | None, other: Standing | None, *, numbers: bool) -> bool:
-    if one is None or other is None:
-        return one is not other
-    far = max(abs(one.x - other.x), abs(one.y - other.y)) > LEAST_MOVED
-    return far or (numbers and one.numbers != other.numbers)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
+from bowstring.job.link import read_link
 from bowstring.page.beside import done_of
-from bowstring.page.stood import LEAST_MOVED, answer_before, got_since
+from bowstring.page.stood import Lying, answer_before, got_since
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
 
@@ -31,7 +32,9 @@ def ticked(answered: Answer, fields: Mapping[str, str], link: Callable[[], str])
         return done
     keys = {key for key, card in then if card["number"] in done}
     driven = {card["stake"] for _key, card in then if card["stake"] and card["number"] in done}
-    there = driven & (_in_place(old, answered) | got_since(fields["stood"], link()))
+    lying = Lying.of((old, read_link(fields["stood"])), (answered, read_link(link())))
+    in_place = {name for name in driven if old["side"] == answered["side"] and not lying.moved(name)}
+    there = in_place | (driven & got_since(fields["stood"], link()))
     return tuple(card["number"] for key, card in now if key in keys or card["stake"] in there)
 
 
@@ -43,15 +46,3 @@ def _keyed(cards: Sequence[CardRow]) -> Iterator[tuple[Key, CardRow]]:
         key = (card["kind"], *card["sets"], *where)
         met[key] += 1
         yield (*key, met[key]), card
-
-
-def _in_place(old: Answer, answered: Answer) -> set[str]:
-    """The stakes that both answers have at one place."""
-    places = {one["name"]: one for one in old["stakes"]}
-    return {
-        one["name"]
-        for one in answered["stakes"]
-        if (was := places.get(one["name"]))
-        and max(abs(one["x"] - was["x"]), abs(one["y"] - was["y"])) <= LEAST_MOVED
-        and old["side"] == answered["side"]
-    }

@@ -96,7 +96,7 @@ def test_an_arc_of_the_line_that_is_staked_no_more_is_told_too(face: str) -> Non
     later = {**fields, "after-0-radius": "25 ft"}
     told = shown(later, face, calls)
     assert told["state"] == {"sign": "stop", "text": "Old numbers: arc 3"}
-    line = "Arc 3. M is set by the old numbers. The numbers here are newer."
+    line = "Set by the old numbers: Arc 3: B, M. The numbers here are newer."  # past a kink B is set by the line
     assert (line in unescape(told["html"])) == (face != "stakes")
     assert is_stop(staked_at(later, 3)) and not is_stop(later)
 
@@ -104,9 +104,10 @@ def test_an_arc_of_the_line_that_is_staked_no_more_is_told_too(face: str) -> Non
 def test_both_arcs_are_told_in_one_line() -> None:
     later = {**line_of_two(), "after-0-radius": "25 ft", "arc-radius": "33 ft"}
     told = shown(later, "checks")
-    assert told["state"]["text"] == "Old numbers: F, B and 2 more"  # the pin B is set off, and B with it
+    assert told["state"]["text"] == "Old numbers: arcs 2, 3"
     html = unescape(told["html"])
-    assert html.count("The numbers here are newer.") == 1 and "Arc 3. M is set by the old numbers." in html
+    # The pin that B of arc 2 is set off, and B with it; its end is where arc 3 begins.
+    assert "Set by the old numbers: Arc 2: F, B, K1; Arc 3: A, B, M. The numbers here are newer." in html
 
 
 def test_the_line_s_other_pieces_lay_nothing_out_again(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -100,7 +100,7 @@ def test_a_unit_takes_all_back_since_bare_numbers_are_read_by_it() -> None:
 
 
 def test_of_a_line_only_the_arc_whose_stakes_stand_goes_back() -> None:
-    """The first straight, another arc and what was done of that stay as they are by now."""
+    """What comes after it, and what was done of that, stays as it is by now; the straight before it moves it, too."""
     first = worked({"unit": "ft-in", **fields_of_job(WALK)}, 5)
     there = worked(staked_at(first, 3), 4)
     back = staked_at(there, 2)
@@ -109,20 +109,24 @@ def test_of_a_line_only_the_arc_whose_stakes_stand_goes_back() -> None:
     changed = {**back, "arc-radius": "33 ft", "before-0-straight": "22 ft", "after-0-radius": "25 ft", "width": "7 ft"}
     assert is_stop(changed)
     told = kept(changed)
-    assert told["said"] == say("stood.set_back", what="Radius 33 ft to 31 ft")
-    assert told["fields"] == {**changed, "arc-radius": "31 ft", "done": told["fields"]["done"], "after-0-more": more}
+    both = "Radius 33 ft to 31 ft, Before 1: Straight 22 ft to 20 ft"
+    assert told["said"] == say("stood.set_back", what=both)
+    held = {**changed, "arc-radius": "31 ft", "before-0-straight": "20 ft"}
+    assert told["fields"] == {**held, "done": told["fields"]["done"], "after-0-more": more}
 
 
 def test_a_piece_that_was_put_in_takes_no_work_from_another_where_the_line_has_to_go_back() -> None:
     """Of a line that goes back as a whole each arc has its own work, by where it lies."""
     from bowstring.page.set_back import PARTS, _with
 
+    assert ("after",) in PARTS
+
     fields = staked_at(worked(staked_at({"unit": "ft-in", **fields_of_job(WALK)}, 3), 4), 2)
     old = {name: text for name, text in fields.items() if not name.endswith("-more")}
     moved = {name: text for name, text in fields.items() if not name.startswith("after-")}
     moved |= {name.replace("after-0", "after-1"): text for name, text in fields.items() if name.startswith("after-0")}
     moved |= {"after-0-straight": "3 ft", "after-2-straight": "8 ft 6 in"}
-    made = _with(moved, old, moved, [PARTS[1]])
+    made = _with(moved, old, moved, [("after",)])
     assert json.loads(made["after-0-more"]) == json.loads(fields["after-0-more"])
     assert made == fields
 

@@ -210,7 +210,7 @@ def test_a_sentence_that_squares_off_can_be_read_one_way_only(name: str) -> None
             continue
         looks = LOOKS.findall(card["text"])
         with about(card["kind"], card["text"], found[0].group(0)):
-            if re.search(r"Carry|Run on|back|At the string's", card["text"]):
+            if re.search(r"Carry|Run (past|the line)|back|At the string's", card["text"]):
                 assert looks[-1][0].lower() in ("facing", "back to")
             assert looks[-1][1] == found[0].group(2)
             assert (looks[-1][0].lower() == "back to") == (found[0].group(1) == "your back to")
@@ -223,4 +223,4 @@ def test_who_carries_the_line_of_two_hubs_on_faces_the_one_behind() -> None:
            "offset": "3 ft", "toward": "outside", "driven": "hub"}  # fmt: skip
     card = next(card for card in answer_to(job)["cards"] if card["kind"].startswith("offset_away"))
     assert [one["shown"] for one in card["numbers"]] == ["1' 9-7/8\"", "2' 4-1/2\""]
-    assert card["text"] == "Carry B0 to A0 on past A0. Facing B0, square off LEFT. Set A."
+    assert card["text"] == "Run the line B0-A0 past A0. Facing B0, square off LEFT. Set A."

@@ -29,7 +29,8 @@ def told(*line: dict[str, object], **more: object) -> str:
     b = answer["lined"]["b_from_a"]
     end = "B0" if "offset" in more else "B"
     assert bool(b) == (f"{end} not set yet?" in text) and (not b or b in answer["cards"][1]["notes"])
-    assert not b or (b.startswith(f"{end} not set?") and len(b.partition(". ")[0].split()) <= 14)
+    assert not b or (b.startswith((f"No {end}? Set ", f"No {end}? Find D")) and f" to {end}." in b)
+    assert all(len(one.split()) <= 14 for one in re.split(r"[.?] ", b)) and b.count(":") <= 1  # of the check alone
     long = text.partition(f"{end} not set yet?")[2]
     assert re.findall(LENGTH, b) == re.findall(LENGTH, long)
     assert re.findall("LEFT|RIGHT", b) == re.findall("LEFT|RIGHT", long) and ("back to" in b) == ("back to" in long)

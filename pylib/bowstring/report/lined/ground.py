@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
-from typing import NamedTuple
 
 from bowstring.analysis.obstructions import Limits, Obstructions
 from bowstring.forming.line.pieces import Bend
-from bowstring.geometry.outlines import Circle, gap_to
-from bowstring.geometry.plane import Point, distance, left_of
+from bowstring.forming.line.stakes_frame import StakesFrame, off_left
+from bowstring.geometry.outlines import gap_to
+from bowstring.geometry.plane import Point
 from bowstring.job.line import ArcSaid
 from bowstring.job.obstacles import Obstacle
 from bowstring.layout.limits import limits_of
@@ -31,7 +31,7 @@ def _things(plan: LinePlan) -> Iterator[Obstacle]:
         if not isinstance(piece, ArcSaid):
             continue
         ground = job.site.obstacles if number == said.at else piece.ground
-        frame = _Frame.of(plan, number) if ground else None
+        frame = _frame(plan, number) if ground else None
         if frame:
             yield from (Obstacle(one.name, one.stops_tape, frame.outline(one.outline)) for one in ground)
 
@@ -60,36 +60,12 @@ class LineGround:
         return not any(gap_to(one.outline, a, b) == 0 for a, b in pairwise(places) for one in self._things)
 
 
-class _Frame(NamedTuple):
-    """The frame of an arc's stakes in that of the line: A, toward B, and toward the side of the arc's middle."""
-
-    start: Point
-    toward: Point
-    bulge: Point
-
-    @classmethod
-    def of(cls, plan: LinePlan, number: int) -> _Frame | None:
-        """That of a piece's arc; a row of stakes stands on one hand of the line all along."""
-        run, own = plan.line.runs[number], plan.line.runs[plan.settled.said.at]
-        piece, job = plan.line.pieces[number], plan.plan.layout.job
-        if not isinstance(piece, Bend):
-            return None
-        left = -job.outward if own.curvature > 0 else job.outward  # away from the center of a left turn is to the right
-        try:
-            staked = run.aside(left)
-        except ValueError:
-            return None
-        start, end = staked.start.point, staked.end.point
-        far = distance(start, end)
-        toward = Point((end.x - start.x) / far, (end.y - start.y) / far) if far else staked.start.ahead
-        side = left_of(toward)
-        return cls(start, toward, side if run.curvature < 0 else Point(-side.x, -side.y))
-
-    def outline(self, one: Sequence[Point]) -> tuple[Point, ...]:
-        """An outline in the line's frame; a circle stays one."""
-        if isinstance(one, Circle):
-            return Circle.around(self._place(one.centre), one.radius)
-        return tuple(map(self._place, one))
-
-    def _place(self, corner: Point) -> Point:
-        return self.start.plus(self.toward, corner.x).plus(self.bulge, corner.y)
+def _frame(plan: LinePlan, number: int) -> StakesFrame | None:
+    """The frame of a piece's stakes, if it is an arc; a row of stakes stands on one hand of the line all along."""
+    run, own = plan.line.runs[number], plan.line.runs[plan.settled.said.at]
+    if not isinstance(plan.line.pieces[number], Bend):
+        return None
+    try:
+        return StakesFrame.of(run, off_left(plan.plan.layout.job.outward, own.curvature))
+    except ValueError:
+        return None

@@ -7,7 +7,7 @@ MESSAGES = {
     "card.locate": "Locate buried services by CAT scan. Permit to dig issued? Marks on the ground?",
     "card.prove_beside_across": "From {beside} mark {toward} towards {start} and {other} towards {end}. Tape across.",
     "card.prove_corner": "From P mark {toward} towards S and {other} towards T. Tape across.",
-    "card.from_straight_back": "From {start} towards S: F. Back to S, square off {hand}. Set {end}.",
+    "card.from_straight_back": "Tape {start}-F towards S. Your back to S, square off {hand}. Set {end}.",
     "card.from_corner": "From P tape back towards S and T. Set {start} and {end}.",
     "card.offset_toward": "From {start} tape towards {other}. Set {end}.",
     "card.offset_square_out": "At {start} square off the straight, away from the curve's centre. Set {end}.",

@@ -22,7 +22,7 @@ MESSAGES = {
         "Find {start}{first_landmark}, the tangent point (TP): the straight ends there and the curve begins. "
         "Mark S on the straight, at least {back} back from {start}: S and {start} show its direction."
     ),
-    "kinked.short_behind": "{along} from {start} towards {mark}. Your back to {mark}, {off} square {hand}: {end}.",
+    "kinked.short_behind": "Go {along} from {start} towards {mark}. Your back to {mark}, square {hand} {off} to {end}.",
     "step.from_straight": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to "
         "the {turn} (facing away from S): set {end}{second_landmark}, the other TP. Holding that distance from "

@@ -88,13 +88,13 @@ MESSAGES = {
     ),
     "kinked.straight": "Run the line from {mark} past {start} by {along}: {end}.",
     "kinked.check": "Check: {mark} to {end} must read {check}.",
-    "kinked.short_back": "{end} not set? {mark}: {back} back on straight {piece}.",
-    "kinked.short_whole": "{end} not set? Set {mark} where straight {piece} begins, {back} back.",
-    "kinked.short_begins": "{end} not set? Find {mark}, where arc {piece} begins.",
-    "kinked.short_on": "{along} past {start}. Your back to {mark}, {off} square {hand}: {end}.",
-    "kinked.short_behind": "{along} from {start} toward {mark}. Your back to {mark}, {off} square {hand}: {end}.",
-    "kinked.short_straight": "From {mark} go {along} past {start}: {end}.",
-    "kinked.short_check": "{mark} to {end}: {check}.",
+    "kinked.short_back": "No {end}? Set {mark} {back} back on straight {piece}.",
+    "kinked.short_whole": "No {end}? Set {mark} where straight {piece} begins, {back} back.",
+    "kinked.short_begins": "No {end}? Find {mark}, where arc {piece} begins.",
+    "kinked.short_on": "Run {along} past {start}. Your back to {mark}, square {hand} {off} to {end}.",
+    "kinked.short_behind": "Go {along} from {start} toward {mark}. Your back to {mark}, square {hand} {off} to {end}.",
+    "kinked.short_straight": "In line with {mark}, run {along} past {start} to {end}.",
+    "kinked.short_check": "{mark}-{end}: {check}.",
     "step.from_straight": (
         "Run the straight on past {start}, in line with S, for {length0}: mark F. At F square off {length1} to the "
         "{turn} (facing away from S): set {end}{second_landmark}, the PT. Holding that distance from F, move {end} until "

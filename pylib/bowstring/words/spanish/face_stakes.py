@@ -20,16 +20,18 @@ MESSAGES = {
     "card.have_straight_short": "Busque {start}, donde termina la recta. Ponga S donde empieza.",
     "card.have_arc": "Busque {start} y D, extremos del ~arco~ {piece}. Mirando a D, ~a escuadra~ a la {hand}, ponga S.",
     "card.have_arc_check": "Revise S desde {last}. Si no da, ponga S otra vez.",
-    "card.from_straight": "Siga pasando {start} hasta F. De espaldas a S, ~a escuadra~ a la {hand}, ponga {end}.",
-    "card.from_straight_back": "De {start} mida hacia S: F. De espaldas a S, ~a escuadra~ a la {hand}, ponga {end}.",
+    "card.from_straight": "Siga pasando {start} hasta F. En F, de espaldas a S, ~a escuadra~ a la {hand}, ponga {end}.",
+    "card.from_straight_back": (
+        "De {start} mida hacia S: F. En F, de espaldas a S, ~a escuadra~ a la {hand}, ponga {end}."
+    ),
     "card.have_corner": "Busque la esquina P. Marque S y T en las rectas, {back} atrás.",
     "card.from_corner": "Desde P mida hacia atrás, hacia S y T. Ponga {start} y {end}.",
-    "card.offset_away": "Prolongue la línea de {other} a {start} más allá de {start}. Ponga {end}.",
+    "card.offset_away": "Prolongue la línea {other}-{start} pasando {start}. Ponga {end}.",
     "card.offset_toward": "Desde {start} mida hacia {other}. Ponga {end}.",
     "card.offset_square_out": "En {start}, ~a escuadra~ de la recta, alejándose del ~centro~, ponga {end}.",
     "card.offset_square_in": "En {start}, ~a escuadra~ de la recta, hacia el ~centro~, ponga {end}.",
     "card.offset_away_off": (
-        "Prolongue {other}-{start} pasando {start}. Mirando a {other}, ~a escuadra~ a la {hand}, ponga {end}."
+        "Prolongue la línea {other}-{start} pasando {start}. Mirando a {other}, ~a escuadra~ a la {hand}, ponga {end}."
     ),
     "card.offset_toward_off": (
         "De {start} mida hacia {other}. Mirando a {other}, ~a escuadra~ a la {hand}, ponga {end}."

@@ -99,14 +99,16 @@ MESSAGES = {
     ),
     "kinked.straight": "Prolongue la línea desde {mark}, {along} más allá de {start}: {end}.",
     "kinked.check": "Revise: de {mark} a {end} debe dar {check}.",
-    "kinked.short_back": "¿Falta {end}? {mark}: {back} atrás en la recta {piece}.",
+    "kinked.short_back": "¿Falta {end}? Ponga {mark} {back} atrás en la recta {piece}.",
     "kinked.short_whole": "¿Falta {end}? Ponga {mark} donde empieza la recta {piece}, {back} atrás.",
     "kinked.short_begins": "¿Falta {end}? Busque {mark}, donde empieza el ~arco~ {piece}.",
-    "kinked.short_on": "{along} más allá de {start}. De espaldas a {mark}, ~a escuadra~ {off} a la {hand}: {end}.",
-    "kinked.short_behind": (
-        "{along} de {start} hacia {mark}. De espaldas a {mark}, ~a escuadra~ {off} a la {hand}: {end}."
+    "kinked.short_on": (
+        "Siga {along} más allá de {start}. De espaldas a {mark}, ~a escuadra~ {off} a la {hand}, ponga {end}."
     ),
-    "kinked.short_straight": "De {mark} siga {along} más allá de {start}: {end}.",
+    "kinked.short_behind": (
+        "De {start} mida {along} hacia {mark}. De espaldas a {mark}, ~a escuadra~ {off} a la {hand}, ponga {end}."
+    ),
+    "kinked.short_straight": "En línea con {mark}, siga {along} más allá de {start} hasta {end}.",
     "kinked.short_check": "De {mark} a {end}: {check}.",
     "step.from_straight": (
         "Prolongue la recta más allá de {start}, en línea con S, {length0}: marque F. En F mida {length1} ~a "
