@@ -9,6 +9,7 @@ from bowstring.forming.pad import Pad
 from bowstring.report.forming import boards_bending as bending
 from bowstring.report.forming import boards_cutting as cutting
 from bowstring.report.forming import boards_how as how
+from bowstring.report.forming.at_forms import at_forms
 from bowstring.report.forming.boards_list import OTHER_CURVE, Choice, FormedEdge, choose, edges_of, room_past
 from bowstring.report.forming.boards_otherwise import otherwise, remedy, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
@@ -46,7 +47,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
     stakes = sum(one["stakes"] for one in told) + sum(one.stakes for one in straight)
     with_spare = ceil(stakes * (SPARE + 1) / SPARE - 1e-9)
     sprung, tightest = bending.sprung_board(choice, edges, tape), bending.tightest_of(edges)
-    bank = how.bank_told(plan, choice)
+    bank = at_forms(plan)
     return {
         "state": state_of(choice),
         "short": short_of(choice),

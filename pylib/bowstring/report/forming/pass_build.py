@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bowstring.forming.joints import DEPTH
+from bowstring.report.forming.at_forms import edge_notes, edge_sizes
 from bowstring.report.forming.edge_board import board_of, pull_notes
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, marks_of
 from bowstring.report.forming.formboard import practice_of
@@ -52,8 +53,14 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     values: list[Value] = [past]
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
-    on_edge = marks_of(plan).yours in (OUTSIDE, INSIDE)
-    notes = [*pull_notes(plan, on_edge=on_edge), *(splices_of(edge) for edge in part["edges"]), *part["cautions"]]
+    on_edge, below = marks_of(plan).yours in (OUTSIDE, INSIDE), edge_notes(plan)
+    values += edge_sizes(plan)
+    notes = [
+        *pull_notes(plan, on_edge=on_edge),
+        *(splices_of(edge) for edge in part["edges"]),
+        *below,
+        *part["cautions"],
+    ]
     drawn = [("outside", "outside", 1)] if past else []
     text = say("forming.boards_past" if past else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, drawn)

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.plane import Plane
+from bowstring.report.forming.at_forms import edge_notes, edge_sizes
 from bowstring.report.forming.boards_list import choose, edges_of, room_past
 from bowstring.report.forming.boards_stakes import straight_stakes
 from bowstring.report.forming.edge_board import board_of, pull_notes, straight_board_of
@@ -149,7 +150,8 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
     splices, then = map(splices_of, part["edges"]), bevel_note(plan) or say("forming.note.then_straight")
-    notes = [*pull_notes(plan, on_edge=_marks(plan).yours == OUTSIDE), *splices, then, *part["cautions"]]
+    below, values = edge_notes(plan), [*values, *edge_sizes(plan)]
+    notes = [*pull_notes(plan, on_edge=_marks(plan).yours == OUTSIDE), *splices, then, *below, *part["cautions"]]
     text = say("forming.boards_past" if past else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, [("outside", "outside", 1)] if past else [])
 
