@@ -120,7 +120,7 @@ def test_the_isolation_strip_is_bought_set_and_signed_off_as_deep_as_the_concret
         assert f'1/2" thick, 24\' 0" long, {deep} deep' in sides_told(job)
         assert f'Buy isolation strip, too: 24\' 0" of 1/2", {deep} deep.' in boards["cut_note"]
         assert any("at the building, A-2 to B-2, the concrete's full depth" in line for line in joints["lines"])
-        assert 'Isolation strip at the building: 1/2", full depth.' in of_kind(job, "form_pour")["notes"]
+        assert f'Isolation strip at the building: 1/2", {deep} deep.' in of_kind(job, "form_pour")["notes"]
         assert f'Isolation strip, A-2 to B-21/2"; {deep}' in plain(forms_sides(answering(job), ""))
     for other in (open_back(PAD), STRING):
         assert "Isolation strip, A-2" not in plain(forms_sides(answering(other), ""))

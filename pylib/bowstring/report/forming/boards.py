@@ -21,10 +21,10 @@ from bowstring.report.forming.boards_stakes import (
     straight_stakes,
     straight_told,
 )
+from bowstring.report.forming.building_strip import strip_told
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.pad_corner import bevel_told, carried_told
 from bowstring.report.forming.plan import Plan, is_designed, line_ends
-from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
 from bowstring.words import say
@@ -113,7 +113,7 @@ def _carried(plan: Plan, choice: Choice) -> list[str]:
 def _cut_beside(plan: Plan) -> list[str]:
     """Return how side forms are measured whose ends are beveled, and the strip that is bought with the boards."""
     strip = strip_told(plan)
-    bought = [say("pad.buy_strip" if strip["deep"] else "pad.buy_strip_full", **strip)] if strip else []
+    bought = [say("pad.buy_strip", **strip)] if strip else []
     return [*([say("pad.cut_long")] if bevel_told(plan) else []), *bought]
 
 

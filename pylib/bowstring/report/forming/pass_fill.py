@@ -10,6 +10,7 @@ from bowstring.forming.plane import Plane
 from bowstring.report.forming.at_forms import edge_notes, edge_sizes
 from bowstring.report.forming.boards_list import choose, edges_of, room_past
 from bowstring.report.forming.boards_stakes import straight_stakes
+from bowstring.report.forming.building_strip import strip_sizes, strip_told
 from bowstring.report.forming.edge_board import board_of, pull_notes, straight_board_of
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, Marks, stands_behind
@@ -25,13 +26,13 @@ from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.report.forming.pour_reach import LAST_CALLS
 from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forming.standing import dig_notes
-from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
+from bowstring.words.stars import unstarred
 
 
 def is_dug_out(plan: Plan) -> bool:
@@ -219,10 +220,10 @@ def _tops_notes(plan: Plan, filled: Filled, part: GradesPart, joints: JointsPart
 def pour_card(plan: Plan, filled: Filled, part: PourPart) -> CardRow:
     """Return the card before the truck comes."""
     strip = strip_told(plan)
-    notes = [*([say("forming.note.strip", **strip)] if strip else []), say("forming.note.burns")]
+    notes = [*([unstarred(say("forming.note.strip", **strip))] if strip else []), say("forming.note.burns")]
     numbers, drawn = [(part["unit"], part["number"])], [("slab", "slab", 1)]
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
-    values += strip.values()
+    values += strip_sizes(plan)
     if part["reach"]:
         first = part["reach"][LAST_CALLS][0]
         back = "call_other" if isinstance(filled, Pad) and filled.both else "call_back"

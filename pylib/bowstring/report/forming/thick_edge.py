@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Pad
 from bowstring.forming.rest import within
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import Pouring, conclusion_of, poured_of
-from bowstring.report.forming.quantities import fine_tape, thick
+from bowstring.report.forming.quantities import thick
 from bowstring.words import say
 
 
@@ -112,18 +111,6 @@ def edge_bed(plan: Plan) -> list[str]:
         return []
     told = {"where": edge_where(plan), "wide": thick(plan.tape, edge.wide), "depth": thick(plan.tape, edge.deep)}
     return [say("deep.edge_bed", **told)]
-
-
-def strip_told(plan: Plan) -> dict[str, str]:
-    """Return the isolation strip at a building in words: how thick, how long, how deep; empty where there is none. It
-    is as deep as the concrete is there: a thick edge is deeper than the slab; ``deep`` is empty where nobody says."""
-    pad = plan.filled
-    if not isinstance(pad, Pad) or not pad.against:
-        return {}
-    edge, feet = thick_edge(plan), plan.layout.job.tape.feet
-    deep = edge.deep if edge and at_building(plan) else plan.said.slab.thickness
-    return {"gap": fine_tape(plan.tape).show(ISOLATION[feet]), "chord": plan.tape.show(pad.arc.chord),
-            "deep": thick(plan.tape, deep) if deep else ""}  # fmt: skip
 
 
 def along_asked(plan: Plan, pouring: Pouring) -> str:

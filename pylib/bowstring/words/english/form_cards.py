@@ -115,7 +115,7 @@ MESSAGES = {
     "forming.note.edges_held_building": "Past it only {foot} down, no base. Don't dig under the building's footing.",
     "forming.note.edges_boards_building": "Dig it out to the dig line, but not under the building's footing.",
     "forming.note.edges_inside_building": "The trench is inside the forms. Don't dig under the building's footing.",
-    "forming.note.strip": "Isolation strip at the building: {gap}, full depth.",
+    "forming.note.strip": "Isolation strip at the building: {gap}, {deep}.",
     "forming.note.footing": "Footing under the middle: {wide} wide, {deep} thick.",
     "forming.note.level": "Level lengths: hold the tape level.",
     "forming.note.got": "A stake stands off the arc: gauge from the board there.",

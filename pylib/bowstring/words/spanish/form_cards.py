@@ -117,7 +117,7 @@ MESSAGES = {
     "forming.note.edges_held_building": "Afuera solo {foot} abajo, sin base. No excave bajo la zapata del edificio.",
     "forming.note.edges_boards_building": "Ábrala hasta la línea de excavación, no bajo la zapata del edificio.",
     "forming.note.edges_inside_building": "Zanja por dentro de las ~formas~. No excave bajo la zapata del edificio.",
-    "forming.note.strip": "Tira de aislamiento en el edificio: {gap}, a todo el espesor.",
+    "forming.note.strip": "Tira de aislamiento en el edificio: {gap}, {deep}.",
     "forming.note.footing": "Zapata bajo el medio: {wide} de ancho, {deep} de espesor.",
     "forming.note.level": "Son medidas ~a nivel~: tenga así la ~cinta~.",
     "forming.note.got": "Una ~estaca~ no quedó en el ~arco~: ahí mida desde la ~tabla~.",
