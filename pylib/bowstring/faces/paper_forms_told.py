@@ -28,16 +28,18 @@ def told_of(answer: Answer, edges: EdgesPart, boards: BoardsPart | None, deep: D
     if edges["stick"] is not None:
         told += edges["form"][1:]  # how far off its stakes stand is told with each edge's
     told += edges["ends"]["told"]
-    told += [
-        " ".join([_dig(answer, edges, deep), *edges["off_line"]]),
-        *([deep["edge_dug"]] if deep and deep["edge_dug"] else []),
-    ]
+    bank = " ".join(boards["bank"]) if boards else ""
+    told.append(" ".join([_dig(answer, edges, deep), *edges["off_line"]]))
+    if deep and deep["edge_dug"]:  # what holds it below the boards stands with its trench
+        told.append(f"{deep['edge_dug']} {bank} {deep['edge_past']}".replace("  ", " ").strip())
+        bank = ""
+    banked = [bank] if bank else []
     if boards is None:
         return told
     if boards["remedy"]:  # no board to screw yet
-        return [*told, *boards["bank"], boards["remedy"]]
+        return [*told, *banked, boards["remedy"]]
     held = " ".join(_held(edges, boards))
-    return [*told, held, say("forms.screws" if edges["stick"] is not None else "fill.screws"), *boards["bank"]]
+    return [*told, held, say("forms.screws" if edges["stick"] is not None else "fill.screws"), *banked]
 
 
 def _in_threes(texts: list[str]) -> list[str]:

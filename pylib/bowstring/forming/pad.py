@@ -105,8 +105,9 @@ class Pad:
         """The area, square metres: the segment, or two of it, and the rectangle."""
         return self.ends * self.curve.area + self.arc.chord * self.sides
 
-    def dug(self, past: float) -> float:
-        """Return the area that is dug so far past every edge, metres, square metres: none past what stands at its back.
+    def dug(self, past: float, but: str = "") -> float:
+        """Return the area that is dug so far past every edge, metres, square metres: none past what stands at its back,
+        nor past edges that earth holds, ``but`` a word of ``terms.EDGE_ALONG``, empty for none of them.
 
         A band along all that is dug past; a curve's is longer outside by its angle times half of the band, and at a
         corner that turns by an angle the two bands meet in the square of the band times the tangent of half of it.
@@ -116,6 +117,10 @@ class Pad:
         1.0
         """
         arc, square = self.arc, past * past
+        if but:
+            back = past * arc.chord if self.backed and but != "all" else 0.0
+            sides = 2 * past * self.sides + (2 * square if self.backed else 0.0) if but == "curve" else 0.0
+            return self.area + back + sides
         along = self.ends * arc.arc_length + 2 * self.sides + (arc.chord if self.backed else 0.0)
         curves, corners = self.ends * arc.half_angle, 2 * self.ends * tan((pi / 2 - arc.half_angle) / 2)
         return self.area + past * along + square * (curves + corners + (2.0 if self.backed else 0.0))

@@ -282,7 +282,7 @@ def _paper(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     stand = {card["number"] for card in answered["cards"] if card["stake"]} <= set(done)
     day = str(fields.get("date", ""))
     old, edge = old_of(answered, fields, last), _edge_was(answered, fields, last)
-    told, unread = _told(old, edge), unread_of(answered, fields) if stand else ""
+    told, unread = _told(answered, fields, old, edge), unread_of(answered, fields) if stand else ""
     made = paper_html(answered, link, day, marks_in=LOCATED in done, all_stand=stand, old=told, unread=unread)
     return {"html": made}
 
@@ -296,14 +296,15 @@ def _edge_was(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> 
     return edge_was(answered, fields, lambda: last.link(fields)[0])
 
 
-def _told(old: dict[int, list[str]], edge: str) -> tuple[str, str]:
-    """What the paper says of what stands by old numbers: its front, and every other side. Where all of it stands by the
-    numbers of now, that the stakes are an edge no more."""
-    if not old:
-        return edge, edge
-    from bowstring.page.old_numbers import side_text, told
+def _told(answered: Answer, fields: Mapping[str, str], old: dict[int, list[str]], edge: str) -> tuple[str, str]:
+    """What the paper says of what stands by old numbers: its front, and every other side. Where all stakes stand by the
+    numbers of now, that they are an edge no more, or else that forms' cards are done by other numbers."""
+    from bowstring.page.old_numbers import corners_text, forms_text, side_text, told
 
-    return told(old), side_text(old)
+    if old:
+        return told(old), side_text(old)
+    corners = corners_text(answered, fields) or edge
+    return (corners, corners) if corners else ("", forms_text() if forms_of(answered, fields) else "")
 
 
 def _why(answered: Answer, asked: Asked, last: LastAnswer) -> Made:

@@ -6,12 +6,12 @@ from collections.abc import Callable, Mapping
 from html import escape
 
 from bowstring.errors import BadJob
-from bowstring.page.beside import done_of, for_layout
+from bowstring.page.beside import done_of, for_layout, marks_of
 from bowstring.page.linking import link_of
 from bowstring.page.pieces import AFTER, BEFORE, kept_of, rows_in, staked_at, staked_of_several
 from bowstring.page.shown import answering_here, shown_here
 from bowstring.page.staking import marks_named, stood_text
-from bowstring.page.stood import answer_before, moved_marks
+from bowstring.page.stood import answer_before, moved_corners, moved_marks
 from bowstring.page.unit import settled_job
 from bowstring.report.forms.answer import Answer
 from bowstring.report.linked import with_method
@@ -77,6 +77,17 @@ def told(old: Old) -> str:
 def side_text(old: Old) -> str:
     """Return what each side of the paper says, short: a side may go out by itself."""
     return say("stood.on_side", told=bar_text(old))
+
+
+def corners_text(answered: Answer, fields: Typed) -> str:
+    """Return what the paper says of a pad's far corners that were set by other numbers, empty where none were."""
+    corners = [] if answered["stops"] else moved_corners(answered["form_cards"], marks_of(fields))
+    return say("stood.told", told=stood_text(corners)) if corners else ""
+
+
+def forms_text() -> str:
+    """Return what the forms' sides of the paper say where cards of theirs are done by other numbers than they have."""
+    return say("stood.told", told=f"{say('stood.state_forms')}.")
 
 
 def on_top(html: str, old: Old) -> str:

@@ -233,3 +233,19 @@ def test_a_width_that_changes_across_from_stakes_on_an_edge_is_told_in_one_line(
     later = {**fields, "width": "6 ft"}
     for face in (card(later, 1)["html"], shown(later, "build"), shown(later, "paper")):
         assert told in text_of(face)
+
+
+def old_lines(html: str) -> list[tuple[str, str]]:
+    """Each side of a paper by its name, and what it says of old numbers."""
+    sides = re.findall(r'<section class="side[^>]*aria-label="([^"]*)">(.*?)</section>', html, re.DOTALL)
+    told = [(unescape(name), re.findall(r'<p class="[^"]*\bold">(.*?)</p>', one)) for name, one in sides]
+    return [(name, text_of(" ".join(lines))) for name, lines in told]
+
+
+def test_every_side_of_the_forms_says_that_their_cards_are_done_by_other_numbers() -> None:
+    fields, _number = built(worked(SLAB, M), "dig")
+    told = "Forms: numbers changed. The numbers here are newer."
+    assert not any(old for _name, old in old_lines(shown(fields, "paper")))
+    later = dict(old_lines(shown({**fields, "slab-overdig": "18 in"}, "paper")))
+    forms = [name for name in later if name in (say("forms.front"), say("forms.back"))]
+    assert len(forms) == 2 and all(later[name] == told for name in forms) and not later[say("paper.front")]

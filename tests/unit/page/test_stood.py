@@ -180,6 +180,10 @@ def test_sides_changed_under_far_corners_that_stand_are_a_stop_that_names_them()
     left = stood["done"].replace(mark, "").strip()
     assert say("page.stood", names="A-2, B-2") not in card({**stood, "slab-sides": "22 ft", "done": left})["html"]
     assert say("page.stood", names="A-2, B-2") in card({**stood, "slab-sides": "22 ft", "title": "Patio"})["html"]
+    told = say("stood.told", told=say("page.stood", names="A-2, B-2"))
+    for sides, count in (("21 ft", 0), ("22 ft", 4)):  # the stakes' two sides of paper, and the forms' two
+        asked = {"fields": {**stood, "slab-sides": sides}, "face": "paper", "card": None, "panel": "", "address": ""}
+        assert json.loads(Calls().handle("face", json.dumps(asked)))["html"].count(told) == count
 
 
 def test_stakes_that_stand_in_a_job_from_a_file_stand_by_its_numbers() -> None:

@@ -93,7 +93,7 @@ def test_the_trench_of_a_thick_edge_is_told_on_the_card_the_paper_and_the_sign_o
     job = {**job, "slab": slab, "board": {"level": "clear"}, "grade": {"slope": 1, "high": "A", "low": "outside"}}
     notes = of_kind(job, "form_base")["notes"]
     assert f"Trench {where}: 1' 0\" wide, 1' 4\" down." in notes
-    assert any(note.startswith("The trench is inside the forms.") for note in notes)
+    assert any(note.startswith("Past it") and '5-1/2" down, no base' in note for note in notes)
     assert any("building's footing" in note for note in notes) == ("building" in where)
     sides = forms_sides(answering(job), "")
     said = plain(sides)
@@ -120,7 +120,7 @@ def test_the_isolation_strip_is_bought_set_and_signed_off_as_deep_as_the_concret
         assert f'1/2" thick, 24\' 0" long, {deep} deep' in sides_told(job)
         assert f'Buy isolation strip, too: 24\' 0" of 1/2", {deep} deep.' in boards["cut_note"]
         assert any("at the building, A-2 to B-2, the concrete's full depth" in line for line in joints["lines"])
-        assert 'Isolation strip at the building: 1/2", full depth.' in of_kind(job, "form_pour")["notes"]
+        assert f'Isolation strip at the building: 1/2", {deep} deep.' in of_kind(job, "form_pour")["notes"]
         assert f'Isolation strip, A-2 to B-21/2"; {deep}' in plain(forms_sides(answering(job), ""))
     for other in (open_back(PAD), STRING):
         assert "Isolation strip, A-2" not in plain(forms_sides(answering(other), ""))
@@ -208,16 +208,14 @@ def test_ground_is_cut_to_the_bottom_that_is_dug_at_each_place() -> None:
     assert grades is not None and any("C-2, and no stake" in text for text in grades["asks"])
 
 
-def test_the_slabs_base_and_the_thick_edges_are_each_told_against_the_forms_foot() -> None:
-    """A 2x6 is 5-1/2 in high: 5 in is 1/2 in over its foot, 10 in 4-1/2 in under it. A board of 12 in holds both."""
-    grades = answer_to(PATIO)["grades"]
-    assert grades is not None
-    bed, foot, edge, below = grades["base"][:4]
-    assert bed == 'The base is *5" under the form tops*.' and '1/2" over the foot of a form' in foot
-    assert edge.startswith("Thick edge, along the curve, sides and building")
-    assert below.startswith('That is 4-1/2" below the foot of a form 5-1/2" high')
-    deep = answer_to({**PATIO, "board": {"kind": "own", "thickness": "3/4 in", "height": "12 in"}})["grades"]
-    assert deep is not None and not any("below the foot" in text for text in deep["base"])
+def test_the_slabs_base_is_told_against_the_forms_foot_where_no_thick_edge_is() -> None:
+    """A 2x6 is 5-1/2 in high: 5 in is 1/2 in over its foot, 10 in 4-1/2 in under it."""
+    for along, beside in (("all", False), ("curve", True)):
+        grades = answer_to(patio(edge_along=along))["grades"]
+        assert grades is not None
+        base = " ".join(grades["base"])
+        assert 'The base is *5" under the form tops*.' in base and ('1/2" over the foot of a form' in base) is beside
+        assert '*Edge 10": board 5-1/2"*, 4-1/2" of cut earth below it, or form it full depth.' in grades["base"]
 
 
 def test_how_far_round_a_thick_edge_runs_comes_through_link_and_form_and_wants_straight_sides() -> None:

@@ -9,6 +9,7 @@ from bowstring.forming.pad import Pad
 from bowstring.report.forming import boards_bending as bending
 from bowstring.report.forming import boards_cutting as cutting
 from bowstring.report.forming import boards_how as how
+from bowstring.report.forming.at_forms import at_forms
 from bowstring.report.forming.boards_list import OTHER_CURVE, Choice, FormedEdge, choose, edges_of, room_past
 from bowstring.report.forming.boards_otherwise import otherwise, remedy, strip_rows
 from bowstring.report.forming.boards_row import conclusion, more_of, short_of, state_of
@@ -20,11 +21,11 @@ from bowstring.report.forming.boards_stakes import (
     straight_stakes,
     straight_told,
 )
+from bowstring.report.forming.building_strip import strip_told
 from bowstring.report.forming.end_joints import buy_strip
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.pad_corner import bevel_told, carried_told
 from bowstring.report.forming.plan import Plan, is_designed, line_ends
-from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_boards import BoardsPart, EdgeBoards
 from bowstring.words import say
@@ -47,7 +48,7 @@ def report_boards(plan: Plan) -> BoardsPart | None:
     stakes = sum(one["stakes"] for one in told) + sum(one.stakes for one in straight)
     with_spare = ceil(stakes * (SPARE + 1) / SPARE - 1e-9)
     sprung, tightest = bending.sprung_board(choice, edges, tape), bending.tightest_of(edges)
-    bank = how.bank_told(plan, choice)
+    bank = at_forms(plan)
     return {
         "state": state_of(choice),
         "short": short_of(choice),
@@ -115,7 +116,7 @@ def _carried(plan: Plan, choice: Choice) -> list[str]:
 def _cut_beside(plan: Plan) -> list[str]:
     """Return how side forms are measured whose ends are beveled, and the strip that is bought with the boards."""
     strip = strip_told(plan)
-    bought = [say("pad.buy_strip" if strip["deep"] else "pad.buy_strip_full", **strip)] if strip else []
+    bought = [say("pad.buy_strip", **strip)] if strip else []
     bought += [] if plan.filled is not None or plan.of_footing else buy_strip(plan, plan.edges[0].length)
     return [*([say("pad.cut_long")] if bevel_told(plan) else []), *bought]
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bowstring.forming.boards import Board
 from bowstring.job.terms import LINE_ENDS
+from bowstring.report.forming.at_forms import lowest
 from bowstring.report.forming.boards_bending import name_of, pushed
 from bowstring.report.forming.boards_cutting import listed
 from bowstring.report.forming.boards_list import Choice, FormedEdge
@@ -116,19 +117,6 @@ def straight_stakes_how(counts: tuple[int, int], straight: list[str], spliced: b
     return [*found, say("fill.stand_none"), say("boards.tops"), *bank, say("boards.not_layout")]
 
 
-def bank_told(plan: Plan, choice: Choice) -> list[str]:
-    """Return that earth is banked against boards a little lower than the slab; none where none is, or they are so low
-    that a taller board is told instead."""
-    stand = choice.used is not None or plan.filled is None  # else what does isn't known
-    curved = [choice.told.board] if stand else []
-    depth, boards = depth_of(plan), [*curved, *([choice.thick.board] if choice.alone else [])]
-    low = min(boards, key=lambda one: one.height)
-    if depth is None or not 1e-9 < depth - low.height <= choice.practice.lowered + 1e-9:
-        return []
-    told = {"height": plan.tape.show_limit(low.height), "gap": plan.tape.show_limit(depth - low.height)}
-    return [say("boards.bank", board=name_of(low), **told)]
-
-
 def taken(plan: Plan, choice: Choice, tape: Tape, unit: str, *, lined: bool = False) -> list[str]:
     """Return what was assumed, as long as nobody says otherwise; ``lined``: of a line of several pieces."""
     said, board = plan.said.board, choice.told.board
@@ -160,6 +148,8 @@ def too_low(plan: Plan, board: Board, tape: Tape) -> str:
     """Return what a board lower than the concrete means, empty of one that is high enough, or as good as that."""
     depth = depth_of(plan)
     if depth is None or depth <= board.height + practice_of(plan).lowered + 1e-9:
+        return ""
+    if lowest(plan, edge=False) is None:  # a thick edge is at every form
         return ""
     told = {"board": name_of(board), "height": tape.show_limit(board.height), "depth": thick(tape, depth)}
     if depth > board.height + MOST_BANKED:

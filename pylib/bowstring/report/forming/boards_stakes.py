@@ -9,10 +9,10 @@ from bowstring.forming.boards import Board, bow, bow_spacing, flat_spacing, spac
 from bowstring.forming.loose_end import LooseEnd
 from bowstring.forming.pad import Pad
 from bowstring.forming.stock import Practice
+from bowstring.report.forming.at_forms import against
 from bowstring.report.forming.boards_cutting import parts_of, straights_of
 from bowstring.report.forming.boards_list import Choice, FormedEdge
 from bowstring.report.forming.ends import formed, named
-from bowstring.report.forming.formboard import depth_of
 from bowstring.report.forming.plan import Plan
 from bowstring.units.tape import Tape
 from bowstring.words import say
@@ -46,7 +46,7 @@ class Staking:
 
 def staked_edge(plan: Plan, choice: Choice, edge: FormedEdge) -> Staking:
     """Return the stakes of an edge of a job: of concrete as deep as the board is high where no thickness is said."""
-    depth = depth_of(plan) or choice.told.board.height
+    depth = against(plan, choice.told.board)
     board = choice.used.board if choice.used else None
     return staking(edge, board, depth, choice.practice, plan.said.board.gap, choice.overrun)
 
@@ -120,7 +120,7 @@ def end_stakes(plan: Plan, choice: Choice) -> list[StraightStakes]:
 def _most(plan: Plan, choice: Choice) -> float:
     """How far apart stakes of straight forms stand at most, metres: the concrete may bow the board but so far."""
     board = choice.thick.board
-    bowed = bow_spacing(board, depth_of(plan) or board.height, choice.practice.bow)
+    bowed = bow_spacing(board, against(plan, board, straight=True), choice.practice.bow)
     return plan.said.board.gap or min(STRAIGHT[plan.layout.job.tape.feet], bowed)
 
 

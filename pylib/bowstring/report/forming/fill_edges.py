@@ -7,6 +7,7 @@ from math import degrees, floor
 
 from bowstring.forming.joints import ISOLATION, LEAST_CORNER
 from bowstring.forming.pad import Filled, Pad
+from bowstring.report.forming.building_strip import strip_signed
 from bowstring.report.forming.edge_board import pull_told, straight_board_of
 from bowstring.report.forming.edge_lines import FORM, OVERDIG, drawn_note, held_told, off_shown, overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, stands_behind
@@ -28,7 +29,6 @@ from bowstring.report.forming.pins import held_lines
 from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forming.standing import report_standing
-from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgesPart, LineRow
 from bowstring.words import say
@@ -74,7 +74,7 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "sides_shown": tape.show(pad.sides) if pad else "",
         "sides_how": list(pad_forms(plan, pad)) if pad else [],
         "both_ends": pad is not None and pad.both,
-        "strip_shown": _strip(plan),
+        "strip_shown": strip_signed(plan),
         "ends": {"against": [], "told": [], "dug": ""},
         "curve_gap": curve_gap_of(plan),
         "straight_gap": straight_board_of(plan)[1],
@@ -168,12 +168,6 @@ def _along(plan: Plan, filled: Filled, key: str, off: float, note: str, yours: b
         "arc_length_shown": tape.show(arc.arc_length),
         "off_shown": off_shown(plan, 0.0 if yours else off - outward),
     }
-
-
-def _strip(plan: Plan) -> str:
-    """The isolation strip as it is signed off: how thick, and how deep where that is known."""
-    strip = strip_told(plan)
-    return "; ".join(text for text in (strip["gap"], strip["deep"]) if text) if strip else ""
 
 
 def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:

@@ -10,11 +10,11 @@ from bowstring.forming.grid import Grid, GridJoint, grid, longest_curved, rows_o
 from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, is_past
 from bowstring.forming.pad import Filled, Pad
 from bowstring.job.forming import MOST_PANELS
+from bowstring.report.forming.building_strip import strip_told
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.panels import THIN, limit_of
 from bowstring.report.forming.plan import Plan, is_designed, line_ends
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
-from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_joints import GridRow, JointsPart, PanelsRow
 from bowstring.words import say

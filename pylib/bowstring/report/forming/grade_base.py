@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from bowstring.report.forming.apron import short_told
+from bowstring.report.forming.at_forms import edge_told, lowest
 from bowstring.report.forming.footing import on_footing, underside
 from bowstring.report.forming.formboard import form_of
 from bowstring.report.forming.grade_rows import lacks_hand, unknown_stakes
 from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan, is_wall
-from bowstring.report.forming.thick_edge import edge_bed, edge_foot, trench_cut
+from bowstring.report.forming.thick_edge import edge_bed, trench_cut
 from bowstring.report.forms.build_grades import TopPart, TopRow
 from bowstring.words import say
 
@@ -32,10 +33,12 @@ def base_lines(plan: Plan) -> Iterator[str]:
     marks = tape_of_heights(plan.tape)
     yield say("grades.bed", thickness=plan.tape.show_whole(thickness))
     height = form_of(plan).height  # the board of which the boards' own page speaks
-    gap = marks.round(thickness - height)
-    yield say(f"grades.bed_{_foot(gap)}", gap=marks.show(abs(gap)), height=marks.show(height))
+    slab = lowest(plan, edge=False)
+    gap = marks.round(slab.gap) if slab else 0.0
+    if slab:
+        yield say(f"grades.bed_{_foot(gap)}", gap=marks.show(abs(gap)), height=marks.show(slab.board.height))
     yield from edge_bed(plan)
-    yield from edge_foot(plan, height)
+    yield from edge_told(plan)
     if plan.said.slab.apron is not None:
         step = marks.round(plan.said.slab.apron.thickness - height)
         yield say(f"deep.bed_{_foot(step)}", apron=short_told(plan), gap=marks.show(abs(step)))

@@ -8,11 +8,11 @@ from math import degrees, floor
 from bowstring.analysis.squaring import Triangle, kit_of, whole_triangles
 from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Filled, Pad
+from bowstring.report.forming.building_strip import strip_told
 from bowstring.report.forming.edge_board import straight_board_of
 from bowstring.report.forming.fill_stand import stand_straight
 from bowstring.report.forming.pad_corner import carried_told
 from bowstring.report.forming.plan import Plan, line_ends
-from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_edges import EdgeLength, LineRow
 from bowstring.words import say
 
@@ -146,7 +146,7 @@ def against_told(plan: Plan, pad: Pad) -> Iterator[str]:
     """What a pad's square end against a building wants: no form and no dig there, and a strip out of its length."""
     tape, gap, strip = plan.tape, ISOLATION[plan.layout.job.tape.feet], strip_told(plan)
     yield say("pad.against")
-    yield say("pad.against_strip" if strip["deep"] else "pad.against_strip_full", **strip)
+    yield say("pad.against_strip", **strip)
     yield say("pad.against_length", gap=strip["gap"], sides=tape.show(pad.sides), left=tape.show(pad.sides - gap))
 
 

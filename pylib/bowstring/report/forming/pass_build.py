@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from bowstring.forming.joints import DEPTH
 from bowstring.job.terms import LINE_ENDS
+from bowstring.report.forming.at_forms import edge_notes, edge_sizes
 from bowstring.report.forming.edge_board import board_of, pull_notes
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, marks_of
 from bowstring.report.forming.end_joints import gap_shown
@@ -57,8 +58,9 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
     on_edge = marks_of(plan).yours in (OUTSIDE, INSIDE)
-    notes = [*pull_notes(plan, on_edge=on_edge), *(splices_of(edge) for edge in part["edges"]), *part["cautions"]]
-    notes += end_note(plan, "lap") if past else []
+    values += edge_sizes(plan)
+    notes = [*pull_notes(plan, on_edge=on_edge), *(splices_of(edge) for edge in part["edges"])]
+    notes += [*edge_notes(plan), *part["cautions"], *(end_note(plan, "lap") if past else [])]
     drawn = [("outside", "outside", 1)] if numbers else []
     text = say("forming.boards_past" if past and LINE_ENDS[0] in ends else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, drawn)

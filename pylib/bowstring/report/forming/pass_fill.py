@@ -7,8 +7,10 @@ from collections.abc import Iterator
 from bowstring.forming.edge import Edge
 from bowstring.forming.pad import Filled, Pad
 from bowstring.forming.plane import Plane
+from bowstring.report.forming.at_forms import edge_notes, edge_sizes
 from bowstring.report.forming.boards_list import choose, edges_of, room_past
 from bowstring.report.forming.boards_stakes import straight_stakes
+from bowstring.report.forming.building_strip import strip_sizes, strip_told
 from bowstring.report.forming.edge_board import board_of, pull_notes, straight_board_of
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, Marks, stands_behind
@@ -25,13 +27,13 @@ from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.report.forming.pour_reach import LAST_CALLS
 from bowstring.report.forming.pouring import runs_back
 from bowstring.report.forming.standing import dig_notes
-from bowstring.report.forming.thick_edge import strip_told
 from bowstring.report.forms.build_boards import BoardsPart
 from bowstring.report.forms.build_grades import GradesPart
 from bowstring.report.forms.build_joints import JointsPart
 from bowstring.report.forms.build_pour import PourPart
 from bowstring.report.forms.cards import CardRow
 from bowstring.words import say
+from bowstring.words.stars import unstarred
 
 
 def is_dug_out(plan: Plan) -> bool:
@@ -151,7 +153,8 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
     splices, then = map(splices_of, part["edges"]), bevel_note(plan) or say("forming.note.then_straight")
-    notes = [*pull_notes(plan, on_edge=_marks(plan).yours == OUTSIDE), *splices, then, *part["cautions"]]
+    below, values = edge_notes(plan), [*values, *edge_sizes(plan)]
+    notes = [*pull_notes(plan, on_edge=_marks(plan).yours == OUTSIDE), *splices, then, *below, *part["cautions"]]
     text = say("forming.boards_past" if past else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, [("outside", "outside", 1)] if past else [])
 
@@ -219,10 +222,10 @@ def _tops_notes(plan: Plan, filled: Filled, part: GradesPart, joints: JointsPart
 def pour_card(plan: Plan, filled: Filled, part: PourPart) -> CardRow:
     """Return the card before the truck comes."""
     strip = strip_told(plan)
-    notes = [*([say("forming.note.strip", **strip)] if strip else []), say("forming.note.burns")]
+    notes = [*([unstarred(say("forming.note.strip", **strip))] if strip else []), say("forming.note.burns")]
     numbers, drawn = [(part["unit"], part["number"])], [("slab", "slab", 1)]
     values: list[Value] = [part["order"], part["depth"], part["bag_count"] if part["by_bags"] else None]
-    values += strip.values()
+    values += strip_sizes(plan)
     if part["reach"]:
         first = part["reach"][LAST_CALLS][0]
         back = "call_other" if isinstance(filled, Pad) and filled.both else "call_back"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from bowstring.report.forming.apron import inner_told, stretch_told
+from bowstring.report.forming.at_forms import edge_sizes, trench_notes
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
 from bowstring.report.forming.edge_stick import LONG, alike_of, dug_out, report_bays, report_stick
@@ -75,7 +76,7 @@ def base_card(plan: Plan, *, over_line: bool = False) -> CardRow:
             notes.append(say("forming.note.apron_base", deep=thick(tape, apron)))
     if slab.base is None:
         notes.append(say("forming.note.no_base"))
-    notes += edge_note(plan)
+    notes += [*edge_note(plan), *trench_notes(plan)]
     if slab.footing_width and slab.footing_depth and plan.filled is None:
         sizes = {"wide": thick(tape, slab.footing_width), "deep": thick(tape, slab.footing_depth)}
         notes.append(say("forming.note.footing", **sizes))
@@ -84,6 +85,7 @@ def base_card(plan: Plan, *, over_line: bool = False) -> CardRow:
         values.append(slab.edge_along)
     if slab.apron is not None:
         values += [slab.apron.start, slab.apron.end, slab.apron.thickness]
+    values += edge_sizes(plan)  # how deep it is dug past the edge
     text = say("forming.base" if base else "forming.base_none")
     return pass_card("base", text, values, numbers, None, notes, drawn)
 

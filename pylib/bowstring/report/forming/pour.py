@@ -9,6 +9,7 @@ from bowstring.forming.joints import Panels
 from bowstring.forming.pour import CUBIC_YARD, loads
 from bowstring.report.forming.apron import apron_joint, apron_lines, ends_at, ends_of, joints_told, paper_told
 from bowstring.report.forming.apron import short_told as short_of_apron
+from bowstring.report.forming.at_forms import past_edge
 from bowstring.report.forming.deepness import along_arc, refusal_of
 from bowstring.report.forming.footing import footing_plan
 from bowstring.report.forming.measured import mean_shown, measured_lines, thin_told
@@ -240,6 +241,7 @@ def _deep_told(plan: Plan, pouring: Pouring) -> DeepPart:
         "apron_joint": apron_joint(plan),
         "apron_ends": ends_at(plan),
         "edge_dug": edge_dug(plan),
+        "edge_past": past_edge(plan),
         "edge_signed": edge_signed(plan),
         "edge_building": along_asked(plan, pouring),
         "dig_shown": _dig_shown(plan, pouring.depth),

@@ -9,6 +9,7 @@ from bowstring.forming.joints import Panels
 from bowstring.forming.outline import dug_between
 from bowstring.forming.pad import Pad
 from bowstring.forming.pour import CUBIC_YARD, Order, loads
+from bowstring.report.forming.at_forms import at_forms, held, lowest
 from bowstring.report.forming.edge_lines import overdig_of
 from bowstring.report.forming.ends import formed
 from bowstring.report.forming.formboard import MOST_BANKED, form_of
@@ -23,7 +24,7 @@ from bowstring.report.forming.quantities import (
     thick,
     volume_text,
 )
-from bowstring.report.forming.thick_edge import along_asked, edge_where
+from bowstring.report.forming.thick_edge import along_asked, along_of, edge_where
 from bowstring.words import say
 
 
@@ -91,9 +92,11 @@ def _by_the_bag(pouring: Pouring) -> str:
 def _form(plan: Plan, pouring: Pouring) -> str:
     """What the form's real height means for the base: a 1x4 or 2x4 is 3-1/2 in high."""
     form, fine, depth = form_of(plan), fine_tape(plan.tape), _deepest(pouring)
-    height, off = fine.show(form.height), fine.show(abs(depth - form.height))
     if is_designed(plan):
         return say("pour.form_wall")
+    if lowest(plan, edge=True):
+        return " ".join(at_forms(plan))
+    height, off = fine.show(form.height), fine.show(abs(depth - form.height))
     if isclose(depth, form.height, rel_tol=1e-9):
         return say("pour.form_even", height=height)
     if depth > form.height + MOST_BANKED:
@@ -165,10 +168,14 @@ def _bed(plan: Plan, pouring: Pouring, dug: float | None) -> str:
 
 
 def _dug(plan: Plan) -> float | None:
-    """The area of the whole dig, square metres; ``None`` where that is the slab's, or isn't known."""
+    """The area of the whole dig that a base lies on, square metres; ``None`` where that is the slab's, or isn't
+    known."""
     past, slab = overdig_of(plan), plan.taper or plan.slab
     if isinstance(plan.filled, Pad) and past:
-        return plan.filled.dug(past)
+        dug = plan.filled.dug(past, along_of(plan) if held(plan) else "")
+        return dug if dug > plan.filled.area else None
+    if held(plan):
+        return None
     return dug_between(*plan.edges, past, formed(plan)) if past and slab else None
 
 

@@ -4,13 +4,11 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Pad
 from bowstring.forming.rest import within
-from bowstring.report.forming.heights import tape_of_heights
 from bowstring.report.forming.plan import Plan, is_designed
 from bowstring.report.forming.pouring import Pouring, conclusion_of, poured_of
-from bowstring.report.forming.quantities import fine_tape, thick
+from bowstring.report.forming.quantities import thick
 from bowstring.words import say
 
 
@@ -36,7 +34,7 @@ def edge_where(plan: Plan) -> str:
         return say("deep.edge_band")
     if not isinstance(filled, Pad):
         return say("deep.edge_string")
-    return _along_told(filled, plan.said.slab.edge_along or "all")
+    return _along_told(filled, along_of(plan))
 
 
 def _along_told(pad: Pad, along: str) -> str:
@@ -48,9 +46,14 @@ def _along_told(pad: Pad, along: str) -> str:
     return say("deep.edge_sides" if along == "sides" else "deep.edge_building" if pad.against else "deep.edge_back")
 
 
-def _at_building(plan: Plan) -> bool:
-    """Whether it runs along a building."""
-    return isinstance(plan.filled, Pad) and plan.filled.against and plan.said.slab.edge_along in (None, "all")
+def along_of(plan: Plan) -> str:
+    """Return how far round it runs, a word of ``terms.EDGE_ALONG``: all round where nobody says."""
+    return plan.said.slab.edge_along or "all"
+
+
+def at_building(plan: Plan) -> bool:
+    """Tell whether it runs along a building."""
+    return isinstance(plan.filled, Pad) and plan.filled.against and along_of(plan) == "all"
 
 
 def edge_at(plan: Plan, *, back: bool) -> float:
@@ -72,22 +75,13 @@ def trench_cut(plan: Plan) -> str:
     return say("deep.cut_beside" if beside else "deep.cut", **told)
 
 
-def edge_foot(plan: Plan, height: float) -> list[str]:
-    """Return how far under the foot of a form so high, metres, a thick edge goes; none where that holds it."""
-    edge, marks = thick_edge(plan), tape_of_heights(plan.tape)
-    if edge is None or marks.round(edge.deep - height) <= 0:
-        return []
-    return [say("deep.edge_foot", gap=marks.show(edge.deep - height), height=marks.show(height))]
-
-
 def edge_note(plan: Plan) -> list[str]:
     """Return what the card of the dig says of it: how wide, and how far it is dug under the tops."""
     edge = thick_edge(plan)
     if edge is None:
         return []
     deep = thick(plan.tape, edge.deep + (plan.said.slab.base or 0.0))
-    told = say("forming.note.edges", where=edge_where(plan), wide=thick(plan.tape, edge.wide), deep=deep)
-    return [told, say("forming.note.edges_building" if _at_building(plan) else "forming.note.edges_inside")]
+    return [say("forming.note.edges", where=edge_where(plan), wide=thick(plan.tape, edge.wide), deep=deep)]
 
 
 def edge_dug(plan: Plan) -> str:
@@ -96,7 +90,7 @@ def edge_dug(plan: Plan) -> str:
     if edge is None:
         return ""
     told = {"where": edge_where(plan), "wide": thick(plan.tape, edge.wide), "depth": thick(plan.tape, edge.deep)}
-    footing = f" {say('deep.edge_footing')}" if _at_building(plan) else ""
+    footing = f" {say('deep.edge_footing')}" if at_building(plan) else ""
     if base is None:
         return say("deep.edge_no_base", **told) + footing
     return say("deep.edge_dug", **told, deep=thick(plan.tape, edge.deep + base)) + footing
@@ -117,18 +111,6 @@ def edge_bed(plan: Plan) -> list[str]:
         return []
     told = {"where": edge_where(plan), "wide": thick(plan.tape, edge.wide), "depth": thick(plan.tape, edge.deep)}
     return [say("deep.edge_bed", **told)]
-
-
-def strip_told(plan: Plan) -> dict[str, str]:
-    """Return the isolation strip at a building in words: how thick, how long, how deep; empty where there is none. It
-    is as deep as the concrete is there: a thick edge is deeper than the slab; ``deep`` is empty where nobody says."""
-    pad = plan.filled
-    if not isinstance(pad, Pad) or not pad.against:
-        return {}
-    edge, feet = thick_edge(plan), plan.layout.job.tape.feet
-    deep = edge.deep if edge and _at_building(plan) else plan.said.slab.thickness
-    return {"gap": fine_tape(plan.tape).show(ISOLATION[feet]), "chord": plan.tape.show(pad.arc.chord),
-            "deep": thick(plan.tape, deep) if deep else ""}  # fmt: skip
 
 
 def along_asked(plan: Plan, pouring: Pouring) -> str:

@@ -48,8 +48,8 @@ class DeepPart(TypedDict):
         apron: how a thicker stretch is dug, what it takes; joints: where its ends want one; apron_shown: how thick it
             is and where, apron_paper: where on both forms, apron_depth: how thick alone, apron_joint: how deep a
             joint in it is cut, apron_ends: metres along the outer form from A.
-        edge_dug, edge_signed: the trench of a thick edge, and what must be under the tops there; edge_building: that
-            one at a building is figured, and the order without it.
+        edge_dug, edge_past, edge_signed: the trench of a thick edge, how it is dug past that, and what must be under
+            the tops there; edge_building: that one at a building is figured, and the order without it.
         dig_shown, dig_apron: how far under the tops it is dug, and in the apron; empty where no base is said.
         measured: what the measured depths make of the order; measured_shown: by what it goes; thin: where they are less
             than drawn; limit: how much of that a standard allows.
@@ -63,6 +63,7 @@ class DeepPart(TypedDict):
     apron_joint: str
     apron_ends: list[float]
     edge_dug: str
+    edge_past: str
     edge_signed: str
     edge_building: str
     dig_shown: str

@@ -11,10 +11,10 @@ from bowstring.forming.line.edges import Edge
 from bowstring.forming.line.pieces import Bend, Hand
 from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.line.tops import HANDS
+from bowstring.report.forming.at_forms import against
 from bowstring.report.forming.boards_bending import tightest_of
 from bowstring.report.forming.boards_list import CLEAR, RANKS, Choice, FormedEdge, choose
 from bowstring.report.forming.boards_stakes import Staking, staking
-from bowstring.report.forming.formboard import depth_of
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.words import say
@@ -50,7 +50,7 @@ class LineBoards:
     def staked(self) -> dict[Place, Staking]:
         """The form stakes along each edge of each piece, by its own radius."""
         choice, said = self.choice, self.plan.said.board
-        depth = depth_of(self.plan.plan) or choice.told.board.height
+        depth = against(self.plan.plan, choice.told.board)
         board = choice.used.board if choice.used else None
         return {
             place: staking(edge, board, depth, choice.practice, said.gap, choice.overrun)

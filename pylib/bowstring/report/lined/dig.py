@@ -8,6 +8,7 @@ from typing import NamedTuple
 from bowstring.forming.line.pieces import Bend
 from bowstring.forming.line.slab import LineSlab
 from bowstring.report.forming.apron import dig_told
+from bowstring.report.forming.at_forms import past_edge
 from bowstring.report.forming.edge_lines import dug_past, footing_past, overdig_of
 from bowstring.report.forming.ends import past_ends
 from bowstring.report.forming.plan import is_wall
@@ -61,7 +62,8 @@ def _deep(plan: LinePlan) -> Iterator[str]:
     else:
         yield say("lined.dig_deep", deep=deep, thickness=thickness, base=thick(tape, base))
     if said.edge_width and said.edge_depth and said.edge_depth > said.thickness:
-        yield say("lined.dig_edges", wide=thick(tape, said.edge_width), deep=thick(tape, said.edge_depth + base))
+        edges = say("lined.dig_edges", wide=thick(tape, said.edge_width), deep=thick(tape, said.edge_depth + base))
+        yield f"{edges} {past_edge(plan.plan)}".strip()
     if said.apron is not None and deep_along(plan) is not None:
         yield f"{dig_told(plan.plan, over_line=True)} {_at_apron(plan, said.apron.thickness, said.base)}"
 

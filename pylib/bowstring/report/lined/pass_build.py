@@ -8,6 +8,7 @@ from bowstring.forming.line.pieces import Bend, Straight
 from bowstring.forming.line.sweep import Sweep
 from bowstring.forming.line.tops import HANDS
 from bowstring.job.terms import LINE_ENDS
+from bowstring.report.forming.at_forms import edge_notes, edge_sizes
 from bowstring.report.forming.edge_board import board_of, pull_notes
 from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forming.end_joints import gap_shown
@@ -91,9 +92,10 @@ def boards_card(plan: LinePlan) -> CardRow:
     ]
     assert made.choice.used is not None
     values += [made.choice.used.board.name, *(place for _hand, places in splices for place in places)]
+    values += edge_sizes(plan.plan)
     pulled = pull_notes(plan.plan, on_edge=plan.edge != CENTER and not plan.plan.layout.job.outward)
-    notes = [*pulled, *(_splices_told(plan, *one) for one in splices if one[1]), *kinks, say("boards.spring")]
-    notes += end_note(plan.plan, "lap") if past else []
+    notes = [*pulled, *(_splices_told(plan, *one) for one in splices if one[1]), *kinks]
+    notes += [*edge_notes(plan.plan), say("boards.spring"), *(end_note(plan.plan, "lap") if past else [])]
     text = say("forming.boards_past_line" if past and LINE_ENDS[0] in ends else "forming.boards_line")
     return pass_card("boards", text, values, numbers, None, notes, drawn)
 

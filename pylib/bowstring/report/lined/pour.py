@@ -8,6 +8,7 @@ from bowstring.forming.line.slab import LineSlab
 from bowstring.forming.line.sweep import Sweep
 from bowstring.forming.pour import Order
 from bowstring.report.forming.apron import apron_lines, joints_told
+from bowstring.report.forming.at_forms import held
 from bowstring.report.forming.deepness import refusal_of
 from bowstring.report.forming.edge_lines import dug_past, overdig_of
 from bowstring.report.forming.ends import formed
@@ -117,9 +118,10 @@ def page(plan: LinePlan) -> LinedPage:
 
 
 def _dug(plan: LinePlan, slab: LineSlab) -> float | None:
-    """The area of the dig, ``None`` where it is no wider than the slab, or no area of its own."""
+    """The area of the dig, ``None`` where it is no wider than the slab, or no area of its own; and where earth is the
+    form, so that no base lies past the slab."""
     past = overdig_of(plan.plan)
-    return dug_area(slab, past, past_ends=formed(plan.plan)) if past else None
+    return dug_area(slab, past, past_ends=formed(plan.plan)) if past and not held(plan.plan) else None
 
 
 def paper_lines(plan: LinePlan) -> list[str]:

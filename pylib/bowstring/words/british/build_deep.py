@@ -21,6 +21,7 @@ MESSAGES = {
         "Cut and fill {where} are to the bottom of the trench, *{deep}* under the tops. At A-2 and B-2 they are "
         "to the underside of the sub-base."
     ),
+    "deep.past_held": "Past it dig only to the board's foot, no sub-base.",
     "deep.edge_bed": "Thick edge, {where}: {wide} wide, there the sub-base is *{depth} under the form tops*.",
     "deep.sign_apron": "Sub-base under top, apron",
     "deep.edges_taken": "Thick edges are taken to be off as much as the sub-base beside them.",

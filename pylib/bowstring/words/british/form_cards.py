@@ -31,6 +31,10 @@ MESSAGES = {
     "forming.note.hub_stray": "{stake}'s peg: {off}; write {usual} on it.",
     "forming.note.hub_on": "{stake}'s peg lands on {what}: set that one farther away.",
     "forming.note.locates": "Hand-dig near marked services.",
+    "forming.note.edges_held": "Past it dig only {foot} down, no sub-base: that earth is the form.",
+    "forming.note.edges_held_building": (
+        "Past it only {foot} down, no sub-base. Don't dig under the building's footing."
+    ),
     "forming.note.no_base": "No sub-base is given: ask how deep to dig.",
     "forming.note.building_rods": "The staff reads: A-2 {first}, B-2 {last}, {a} {reading}.",
     "forming.note.rod": "There the staff reads {reading}.",

@@ -178,6 +178,9 @@ MESSAGES = {
     "boards.between": "Between stakes wet concrete bows the boards ({board}) by at most {bow}.",
     "boards.tops": "Keep stake tops below the top of the board.",
     "boards.bank": "{board} is {height} high, {gap} short of the slab: bank earth against its foot.",
+    "boards.bank_edge": "{board} is {height} high, {gap} short of the thick edge: bank earth against its foot.",
+    "boards.below_edge": "*Edge {deep}: {board} {height}*, {gap} of cut earth below it, or form it full depth.",
+    "boards.below_apron": "*Apron {deep}: {board} {height}*, {gap} below it cut plumb, or form it full depth.",
     "boards.not_layout": "Form stakes are not layout stakes: mark the two apart.",
     # what was taken
     "boards.taken_head": "Assumed here",

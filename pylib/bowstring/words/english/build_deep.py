@@ -111,7 +111,8 @@ MESSAGES = {
         "Cut and fill {where} are to the bottom of the trench, *{deep}* under the tops. At A-2 and B-2 they are "
         "to the underside of the base."
     ),
-    "deep.edge_foot": "That is {gap} below the foot of a form {height} high: hold it by cut earth or a deeper board.",
+    "deep.past_held": "Past it dig only to the board's foot, no base.",
+    "deep.past_boards": "Dig it out to the dig line: its boards stand {foot} down.",
     "deep.edge_asked": "*Thick edge all round, as figured?*",
     "deep.edge_or": "Only {where}: *{order}*.",
 }

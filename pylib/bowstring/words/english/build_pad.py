@@ -51,8 +51,12 @@ MESSAGES = {
         "The square end is against the building: no back form, no form stakes and no dig past it. The side forms "
         "end at its face."
     ),
-    "pad.against_strip": "Isolation strip along the building: {gap} thick, {chord} long, {deep} deep: all of the concrete.",
-    "pad.against_strip_full": "Isolation strip along the building: {gap} thick, {chord} long, as deep as the concrete.",
+    "pad.against_strip": "Isolation strip along the building: {gap} thick, {chord} long, {deep}.",
+    "pad.strip_deep": "{deep} deep",
+    "pad.strip_ends": "{deep} deep, *{edge} deep* for {ends} at A-2 and at B-2",
+    "pad.strip_full": "as deep as the concrete",
+    "pad.strip_signed": "{gap}; {deep}",
+    "pad.strip_signed_ends": "{gap}; {deep}, ends {edge}",
     "pad.against_length": (
         "The strip comes out of the length: {sides} to the building leaves {left} of concrete ({gap} less)."
     ),
@@ -93,8 +97,7 @@ MESSAGES = {
     "pad.call_back": "from the back edge, toward the curve",
     "pad.call_building": "from the building, toward the curve",
     "pad.strip_out": "The isolation strip at the building, {gap}, is taken out of the concrete.",
-    "pad.buy_strip": "Buy isolation strip, too: {chord} of {gap}, {deep} deep.",
-    "pad.buy_strip_full": "Buy isolation strip, too: {chord} of {gap}, as deep as the concrete.",
+    "pad.buy_strip": "Buy isolation strip, too: {chord} of {gap}, {deep}.",
     "pad.call_other": "from the other curve's middle, toward A and B",
     "pad.reach_note_both": (
         "Start at the other curve and keep the front parallel to A to B. Short of that mark, the order won't fill it."

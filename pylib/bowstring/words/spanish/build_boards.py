@@ -176,6 +176,9 @@ MESSAGES = {
     "boards.between": "Entre ~estacas~ el ~concreto~ fresco comba las ~tablas~ ({board}) {bow} a lo más.",
     "boards.tops": "Que las ~estacas~ no pasen del canto de arriba de la ~tabla~.",
     "boards.bank": "La {board} tiene {height} de alto, {gap} menos que la losa: arrime tierra a su pie.",
+    "boards.bank_edge": "La {board} tiene {height} de alto, {gap} menos que el borde grueso: arrime tierra a su pie.",
+    "boards.below_edge": "*Borde de {deep}: {board} de {height}*, abajo {gap} de tierra cortada, o ~forma~ completa.",
+    "boards.below_apron": "*Tramo de {deep}: {board} de {height}*, abajo {gap} a plomo, o ~forma~ completa.",
     "boards.not_layout": "No son las ~estacas~ de ~trazo~: márquelas distinto.",
     # what was taken
     "boards.taken_head": "Lo que se tomó",

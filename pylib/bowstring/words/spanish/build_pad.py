@@ -53,12 +53,12 @@ MESSAGES = {
         "La punta cuadrada va contra el edificio: ahí no lleva ~forma~, ni ~estacas~, ni excavación más allá. Las "
         "~formas~ de los lados terminan en su cara."
     ),
-    "pad.against_strip": (
-        "Tira de aislamiento junto al edificio: {gap} de grueso, {chord} de largo, {deep} de hondo: todo el ~concreto~."
-    ),
-    "pad.against_strip_full": (
-        "Tira de aislamiento junto al edificio: {gap} de grueso, {chord} de largo, tan honda como el ~concreto~."
-    ),
+    "pad.against_strip": "Tira de aislamiento junto al edificio: {gap} de grueso, {chord} de largo, {deep}.",
+    "pad.strip_deep": "{deep} de hondo",
+    "pad.strip_ends": "{deep} de hondo, *{edge} de hondo* por {ends} en A-2 y en B-2",
+    "pad.strip_full": "tan honda como el ~concreto~",
+    "pad.strip_signed": "{gap}; {deep}",
+    "pad.strip_signed_ends": "{gap}; {deep}, puntas {edge}",
     "pad.against_length": (
         "La tira se quita del largo: {sides} hasta el edificio dejan {left} de ~concreto~ ({gap} menos)."
     ),
@@ -109,8 +109,7 @@ MESSAGES = {
     "pad.call_back": "desde el borde de atrás, hacia la curva",
     "pad.call_building": "desde el edificio, hacia la curva",
     "pad.strip_out": "Al ~concreto~ se le quita la tira de aislamiento del edificio, {gap}.",
-    "pad.buy_strip": "Compre también tira de aislamiento: {chord} de {gap}, {deep} de hondo.",
-    "pad.buy_strip_full": "Compre también tira de aislamiento: {chord} de {gap}, tan honda como el ~concreto~.",
+    "pad.buy_strip": "Compre también tira de aislamiento: {chord} de {gap}, {deep}.",
     "pad.call_other": "desde el medio de la otra curva, hacia A y B",
     "pad.reach_note_both": (
         "Empiece por la otra curva, con el frente paralelo a A-B. Si no llega a esa marca, el pedido no alcanza. "
