@@ -124,6 +124,7 @@ MESSAGES = {
     # its top
     "form.grade_slope": "Slope, A to B",
     "form.grade_slope.help": "Percent, 1:50 or 1/4 in per ft; no minus. 0 is level.",
+    "form.grade_slope.help.metric": "Percent, 1:50 or 20 mm/m; no minus. 0 is level.",
     "form.grade_slope.of_line": "Slope, start to end",
     "form.grade_along": "Slope along",
     "form.grade_along.none": "The middle",

@@ -128,6 +128,7 @@ MESSAGES = {
     # its top
     "form.grade_slope": "~Pendiente~, de A a B",
     "form.grade_slope.help": "En por ciento, 1:50 o 1/4 in per ft, sin signo menos. 0 es ~a nivel~.",
+    "form.grade_slope.help.metric": "En por ciento, 1:50 o 20 mm/m, sin signo menos. 0 es ~a nivel~.",
     "form.grade_slope.of_line": "~Pendiente~, del inicio al final",
     "form.grade_along": "~Pendiente~ por",
     "form.grade_along.none": "El medio",
