@@ -11,7 +11,7 @@ from bowstring.page.linking import link_of
 from bowstring.page.pieces import AFTER, BEFORE, kept_of, rows_in, staked_at, staked_of_several
 from bowstring.page.shown import answering_here, shown_here
 from bowstring.page.staking import marks_named, stood_text
-from bowstring.page.stood import answer_before, moved_corners, moved_marks
+from bowstring.page.stood import answer_before, marks_done, moved_corners, moved_marks
 from bowstring.page.unit import settled_job
 from bowstring.report.forms.answer import Answer
 from bowstring.report.linked import with_method
@@ -45,16 +45,21 @@ def _begun(fields: Typed) -> list[int]:
 
 @remembered(16)
 def _of_arc(typed: tuple[tuple[str, str], ...], shown: str | None) -> tuple[str, ...]:
-    """The same of another arc of the line, by the fields with that one staked; none where it can't be laid out."""
+    """The same of another arc of the line, by the fields with that one staked; none where they can't be read, and all
+    that is driven where nothing can be laid out by the numbers of now."""
     fields = dict(typed)
     try:
         job = settled_job(for_layout(fields))
-        if "method" in job and answer_before(fields, link_of(job)[0]) is None:
-            return ()
+        old = answer_before(fields, link_of(job)[0])
+    except BadJob:
+        return ()
+    if "method" in job and old is None:
+        return ()
+    try:
         answered = answering_here(for_layout(fields))
         return tuple(moved_marks(answered, fields, done_of(fields), link_of(with_method(job, answered))[0]))
     except BadJob:
-        return ()
+        return tuple(marks_done(old, done_of(fields))) if old else ()
 
 
 def bar_text(old: Old) -> str:

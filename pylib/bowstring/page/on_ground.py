@@ -7,7 +7,6 @@ the ends of an arc with which the line begins, and those of one that landmarks t
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from typing import cast
 
 from bowstring.forming.line.runs import Run
 from bowstring.forming.line.stakes_frame import StakesFrame, off_left
@@ -61,9 +60,9 @@ class _OnLine:
 
 def _held(said: JobForm, at: int) -> Iterator[int]:
     """The arcs up to the staked one, by number from 0, whose ends are there whatever the line says."""
-    for number, piece in enumerate(cast("list[Mapping[str, object]]", said["line"])[: at + 1]):
-        own = cast("Mapping[str, object]", said if number == at else piece.get("work", {}))
-        ties = cast("Mapping[str, object]", own.get("ties") or {})
-        walked = own.get("start", start_at(number + 1, piece)) == "one-end"
-        if "arc" in piece and not walked and (number == 0 or all(ties.get(end) for end in ("A", "B"))):
+    for number, piece in enumerate(said["line"][: at + 1]):
+        work: Mapping[str, object] = said if number == at else piece.get("work", {})
+        ties, usual = work.get("ties"), start_at(number + 1, piece)
+        tied = isinstance(ties, Mapping) and all(ties.get(end) for end in ("A", "B"))
+        if "arc" in piece and work.get("start", usual) != "one-end" and (number == 0 or tied):
             yield number

@@ -95,6 +95,12 @@ def moved_marks(answered: Answer, fields: Mapping[str, str], done: Collection[in
     return [*pins, *(name for name in names if name not in got and (name in other or lying.moved(name)))]
 
 
+def marks_done(answered: Answer, done: Collection[int]) -> list[str]:
+    """Return every mark of the arc that the cards which are done have set."""
+    marks = [mark for card in answered["cards"] if card["number"] in done for mark in card["sets"]]
+    return [mark for mark in marks if mark.split()[0] not in OTHERS]
+
+
 def moved_corners(cards: Collection[CardRow], done_marks: Collection[str]) -> list[str]:
     """Return the far corners of a pad that were set by other numbers than their card has now; ``cards``: the forms'."""
     return [stake for card in cards if changed(card, done_marks) for stake in FAR if card["kind"] == f"form_{CORNERS}"]

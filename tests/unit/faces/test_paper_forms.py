@@ -255,7 +255,7 @@ def test_a_table_flows_under_the_shorter_one_and_none_of_its_rows_is_lost() -> N
 
 OLD = (
     "Set by the old numbers: M, Q1. The numbers here are newer.",
-    "Old numbers: M, Q1 and 19 more. The numbers here are newer.",
+    "Old numbers: M, Q1 +19. The numbers here are newer.",
 )
 
 

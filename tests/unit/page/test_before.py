@@ -244,7 +244,7 @@ def old_lines(html: str) -> list[tuple[str, str]]:
 
 def test_every_side_of_the_forms_says_that_their_cards_are_done_by_other_numbers() -> None:
     fields, _number = built(worked(SLAB, M), "dig")
-    told = "Forms: numbers changed. The numbers here are newer."
+    told = "Forms: new numbers. The numbers here are newer."
     assert not any(old for _name, old in old_lines(shown(fields, "paper")))
     later = dict(old_lines(shown({**fields, "slab-overdig": "18 in"}, "paper")))
     forms = [name for name in later if name in (say("forms.front"), say("forms.back"))]

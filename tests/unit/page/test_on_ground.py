@@ -183,3 +183,15 @@ def test_an_arc_set_from_one_that_is_tied_down_moves_with_that_alone(both: dict[
     fields = worked({**held, "done": "", "stood": ""}, LAST)
     assert not is_stop({**fields, "before-0-straight": "14 ft"})
     assert is_stop({**fields, "before-2-straight": "10 ft"}) and is_stop({**fields, "before-1-radius": "32 ft"})
+
+
+def test_an_arc_that_can_t_be_laid_out_any_more_is_told_with_all_that_is_driven(both: dict[str, str]) -> None:
+    """Its method, pinned with the first card, has no stakes for an arc that flat: nothing of it stands by the numbers
+    of now."""
+    later = {**staked_at(both, 2), "after-1-radius": "25 ft", "after-1-central_angle": "0.01"}
+    from bowstring.errors import BadJob
+
+    with pytest.raises(BadJob):
+        answering(job_of_fields({**staked_at(later, 4), "done": "", "stood": ""}))
+    assert f"Arc 4: A, S, {OWN4}" in unescape(shown(later)["html"])
+    assert shown(later)["state"]["text"] == "Old numbers: arc 4"
