@@ -47,7 +47,7 @@ WALL: dict[str, object] = {
     "slab": {"poured": "wall", "thickness": "3 ft", "footing_width": "2 ft", "footing_depth": "10 in"},
     "grade": {"slope": 0, "low": "inside"},
 }
-HUBS: dict[str, object] = {
+HUBS: dict[str, Any] = {
     "bowstring": 1,
     "title": "Terrace wall",
     "arc": {"radius": "32 ft", "arc_length": "34 ft"},
@@ -74,6 +74,7 @@ WALLS: dict[str, dict[str, object]] = {
     "hubs and levels": HUBS,
     "hubs and no height": {**HUBS, "grade": {"slope": 0, "cross": 0}},
     "nine stakes": {**HUBS, "levels": 3},
+    "between old walls": {**HUBS, "slab": {**HUBS["slab"], "at_A": "against", "at_B": "against"}},
     "a top that rises": {**HUBS, "grade": SLOPING},
     "stakes on the line": {key: one for key, one in HUBS.items() if key not in ("offset", "toward")},
     "meters": {
@@ -93,6 +94,8 @@ JOBS: dict[str, dict[str, object]] = {
     "a wall on a footing": WALL,
     "a width alone": BARE,
     "an apron, and measured depths": DEEP,
+    "between old walks": {**DEEP, "slab": {**DEEP["slab"], "at_A": "against", "at_B": "against"}},
+    "on from an old walk": {**WALK, "levels": 4, "slab": {**WALK["slab"], "at_A": "against"}},
 }
 
 CROSSED: dict[str, Any] = {

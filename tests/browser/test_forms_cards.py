@@ -71,6 +71,13 @@ JOBS: dict[str, dict[str, Any]] = {
         "grade": {"slope": 1, "high": "A", "low": "inside"},
         "slab": {"thickness": "4 in", "base": "4 in", "fills": True, "sides": "12 ft", "both_ends": True},
     },
+    "one old end": {**WALK, "slab": {**WALK["slab"], "base": "4 in", "at_A": "against"}},
+    "between old walks": {
+        **ALL,
+        "grade": WALK["grade"],
+        "board": {},
+        "slab": {**ALL["slab"], "at_A": "against", "at_B": "against"},
+    },
     "no slope": {key: value for key, value in WALK.items() if key != "grade"},
 }
 

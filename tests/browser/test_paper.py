@@ -150,7 +150,8 @@ def test_the_form_sheets_are_two_pages_each_and_nothing_is_cut(printer: Page) ->
     assert {paper: pages(printer, paper) for paper in PAPERS} == dict.fromkeys(PAPERS, 4 * len(SLABS))
 
 
-LINES = {"creek": CREEK, "nine pieces": METRIC, "many": SHAPES["many"], "kinks": KINKED}
+LINES = {"creek": CREEK, "nine pieces": METRIC, "many": SHAPES["many"], "kinks": KINKED,
+         "old ends": {**KINKED, "slab": {**KINKED["slab"], "at_A": "against", "at_B": "against"}}}  # fmt: skip
 FAMILIES = ("Liberation Sans", "DejaVu Sans")
 OVERLAPS = """() => {
     const found = [];

@@ -52,18 +52,26 @@ def boards_card(plan: Plan, part: BoardsPart | None) -> CardRow:
     if part is None or part["state"] == "stop":
         return no_board("boards", plan, part)
     past, ends = overrun_of(plan), formed(plan)
-    label = say("forming.label.past", ends=named(plan, ends))
-    numbers = [(label, plan.tape.show_whole(past))] if past and ends else []
+    numbers = [(past_label(plan, "forming.label.past"), plan.tape.show_whole(past))] if past and ends else []
     values: list[Value] = [past, *against(plan)]
     for edge in part["edges"]:
         values += [edge["board"], edge["radius"], edge["length"], *(one["along"] for one in edge["splices"])]
     on_edge = marks_of(plan).yours in (OUTSIDE, INSIDE)
     values += edge_sizes(plan)
     notes = [*pull_notes(plan, on_edge=on_edge), *(splices_of(edge) for edge in part["edges"])]
-    notes += [*edge_notes(plan), *part["cautions"], *(end_note(plan, "lap") if past else [])]
+    notes += [*edge_notes(plan), *part["cautions"], *(end_note(plan, "lap") if past and not ends else [])]
     drawn = [("outside", "outside", 1)] if numbers else []
     text = say("forming.boards_past" if past and LINE_ENDS[0] in ends else "forming.boards")
     return pass_card("boards", text, values, numbers, None, notes, drawn)
+
+
+def past_label(plan: Plan, key: str) -> str:
+    """Return what the length is that boards run on: by the message ``key`` where both ends are formed; of one that is,
+    with what the boards do at the other."""
+    others = against(plan)
+    if not others:
+        return say(key, ends=named(plan, formed(plan)))
+    return say("forming.label.past_lap", ends=named(plan, formed(plan)), others=named(plan, others))
 
 
 def end_note(plan: Plan, what: str, **values: str) -> list[str]:
@@ -71,6 +79,12 @@ def end_note(plan: Plan, what: str, **values: str) -> list[str]:
     formed."""
     ends = against(plan)
     return [say(f"forming.note.{what}", ends=named(plan, ends), **values)] if ends else []
+
+
+def every_top(plan: Plan) -> list[str]:
+    """Return what stands beside the tops that a card has room for: where the others are; at old concrete, in its
+    place, that the tops meet that."""
+    return end_note(plan, "meet") or [say("forming.note.every_top")]
 
 
 def overrun_of(plan: Plan) -> float:
@@ -112,7 +126,7 @@ def tops_card(plan: Plan, part: GradesPart | None, joints: JointsPart | None) ->
     right = None
     if part["drop"] and part["cross"]:
         right = right_of("level_feet" if plan.tape.feet else "level_metric", part["drop"])
-    notes = [*end_note(plan, "meet"), *_tops_notes(plan, part, settled), *_joints(plan, joints)]
+    notes = [*_tops_notes(plan, part, settled), *_joints(plan, joints)]
     if joints:
         values += [float(joints["count"]), joints["depth"] or 0.0]
     heights = list(_heights(plan, settled))
@@ -145,7 +159,7 @@ def _tops_notes(plan: Plan, part: GradesPart, settled: Settled) -> Iterator[str]
         yield say("forming.note.rod", reading=at_a["rod"])
     if part["state"] == "near":
         yield part["short"]
-    yield say("forming.note.every_top")
+    yield from every_top(plan)
 
 
 def _joints(plan: Plan, part: JointsPart | None) -> Iterator[str]:

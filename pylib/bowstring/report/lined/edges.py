@@ -129,15 +129,7 @@ def paper_lines(plan: LinePlan, hubs: LineHubs | None) -> list[str]:
     again = [*again_told(hubs)] if hubs else []
     stands = [say("walled.no_stakes"), *_footing_off(plan)] if is_wall(plan.plan) else held_lines(plan.plan)
     stick = stick_told(plan, slab, short=True)
-    return [
-        *ends_met(plan.plan),
-        *before,
-        *dug(plan, slab),
-        *again,
-        *stick,
-        *_set(plan, slab, _tight(plan, slab)),
-        *stands,
-    ]
+    return [*before, *dug(plan, slab), *again, *stick, *_set(plan, slab, _tight(plan, slab)), *stands]
 
 
 def _footing_off(plan: LinePlan) -> Iterator[str]:

@@ -12,13 +12,13 @@ from bowstring.report.forming.at_forms import edge_notes, edge_sizes
 from bowstring.report.forming.edge_board import board_of, pull_notes
 from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forming.end_joints import gap_shown
-from bowstring.report.forming.ends import against, formed, named
+from bowstring.report.forming.ends import against, formed
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.heights import elevation, size_of
 from bowstring.report.forming.joints import depth_of
 from bowstring.report.forming.levels import reading
 from bowstring.report.forming.measured import thin_told
-from bowstring.report.forming.pass_build import MOST_SPLICES, end_note, overrun_of
+from bowstring.report.forming.pass_build import MOST_SPLICES, end_note, every_top, overrun_of, past_label
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
 from bowstring.report.forming.pouring import conclusion_of
 from bowstring.report.forming.quantities import form_step, inch_tape, mark_up, up_to
@@ -78,7 +78,7 @@ def boards_card(plan: LinePlan) -> CardRow:
     if made is None or found is None:
         return _no_board("boards", plan, made)
     past, ends = overrun_of(plan.plan), formed(plan.plan)
-    label = say("forming.label.past_line", ends=named(plan.plan, ends))
+    label = past_label(plan.plan, "forming.label.past_line")
     numbers = [(label, plan.tape.show_whole(past))] if past and ends else []
     drawn = [("outside", "outside", 1)] if numbers else []
     splices = [*_splices(plan, found)]
@@ -95,7 +95,7 @@ def boards_card(plan: LinePlan) -> CardRow:
     values += edge_sizes(plan.plan)
     pulled = pull_notes(plan.plan, on_edge=plan.edge != CENTER and not plan.plan.layout.job.outward)
     notes = [*pulled, *(_splices_told(plan, *one) for one in splices if one[1]), *kinks]
-    notes += [*edge_notes(plan.plan), say("boards.spring"), *(end_note(plan.plan, "lap") if past else [])]
+    notes += [*edge_notes(plan.plan), say("boards.spring"), *(end_note(plan.plan, "lap") if past and not ends else [])]
     text = say("forming.boards_past_line" if past and LINE_ENDS[0] in ends else "forming.boards_line")
     return pass_card("boards", text, values, numbers, None, notes, drawn)
 
@@ -144,8 +144,7 @@ def tops_card(plan: LinePlan) -> CardRow:
     jointing = jointing_of(plan)
     if jointing and not jointing.stopped:
         values += [float(jointing.chosen.count), depth_of(plan.plan) or 0.0]
-    notes = [*end_note(plan.plan, "meet"), *_tops_notes(plan, settled)]
-    return pass_card("tops", say("forming.tops_line"), values, numbers, right, notes, drawn)
+    return pass_card("tops", say("forming.tops_line"), values, numbers, right, [*_tops_notes(plan, settled)], drawn)
 
 
 def _tops_notes(plan: LinePlan, settled: LineSettled) -> Iterator[str]:
@@ -163,7 +162,7 @@ def _tops_notes(plan: LinePlan, settled: LineSettled) -> Iterator[str]:
         yield say("forming.note.elevation_line", level=f"{elevation(plan.tape, grade.start)} {unit}")
     if said.start is not None and said.instrument is not None and grade.start <= said.instrument:
         yield say("forming.note.rod", reading=elevation(plan.tape, reading(plan.tape, said.instrument, grade.start)))
-    yield say("forming.note.every_top")
+    yield from every_top(plan.plan)
     jointing = jointing_of(plan)
     if jointing and not jointing.stopped and jointing.chosen.count > 1:
         depth = depth_of(plan.plan)

@@ -81,6 +81,7 @@ MESSAGES = {
     "forming.label.gap_straight": "between form stakes, straight forms",
     "forming.label.curve_up": "curve's middle, above the string",
     "forming.label.curve_down": "curve's middle, below the string",
+    "forming.label.past_lap": "board past {ends}; at {others} lap or cut it",
     "forming.label.past": "board past {ends}, straight on",
     "forming.label.B_up": "outer top at B, above A's",
     "forming.label.B_down": "outer top at B, below A's",
