@@ -147,14 +147,15 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
     typed = {name: text for name, text in fields.items() if text.strip()}
     if is_edge_open(typed):
         return {"sign": "ask", "text": say("numbers.state_open", count=1)}
-    if _takes_stakes(answered, fields):
-        from bowstring.faces.numbers import SETS_CLEAR
-
-        return {"sign": "ask", "text": say("numbers.state_in_dig"), "panel": SETS_CLEAR}
     if is_side_open(typed):
         return {"sign": "ask", "text": side_asked(typed), "panel": "slab"}
     ready = {"sign": "computed", "text": say("page.state_ready")}
-    return standing_of(answered, fields) or forms_of(answered, fields) or ready
+    standing = standing_of(answered, fields)
+    if standing is None and _takes_stakes(answered, fields):
+        from bowstring.faces.numbers import SETS_CLEAR
+
+        return {"sign": "ask", "text": say("numbers.state_in_dig"), "panel": SETS_CLEAR}
+    return standing or forms_of(answered, fields) or ready
 
 
 def _takes_stakes(answered: Answer, fields: Mapping[str, str]) -> bool:
