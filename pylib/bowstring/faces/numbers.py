@@ -18,11 +18,11 @@ from bowstring.faces.settling import Arcs, Typed, arcs_of_fields
 from bowstring.faces.slab_beside import slab_beside
 from bowstring.faces.slab_lines import is_side_open, side_asked
 from bowstring.faces.slab_told import slab_told
-from bowstring.faces.wall_dig import clear_of_dig
+from bowstring.faces.typed_dig import clear_of_dig
 from bowstring.words import say
 
 SETS_CLEAR = "slab"
-"""The panel with the buttons that set a wall's stakes clear of its dig."""
+"""The panel with the buttons that set the stakes clear of the dig."""
 
 
 @final

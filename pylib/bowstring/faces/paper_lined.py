@@ -211,7 +211,8 @@ class _Sheet:
             return page["conclusion"].replace("*", "")
         more = page["more"].replace("*", "")
         parted = "; " if more.lstrip("~")[:1].islower() else ". "  # a row's second fact may go on with its first
-        return parted.join(text for text in (page["short"].replace("*", ""), more) if text) + "."
+        told = parted.join(text for text in (page["short"].replace("*", ""), more) if text)
+        return told.removesuffix(".") + "."
 
     def _before_truck(self) -> list[Told]:
         """What is signed off, beside it the order with as many of its sentences as have room there; then the rest."""

@@ -8,7 +8,7 @@ from html import escape
 
 from bowstring.faces.build_parts import bold
 from bowstring.faces.paper_head import OLD_LINE, foot_html, head_html, old_tall
-from bowstring.faces.paper_pour_tall import GAP, digs_head, in_columns, levels_table, order_tall, sign_tall
+from bowstring.faces.paper_pour_tall import GAP, base_line, digs_head, in_columns, levels_table, order_tall, sign_tall
 from bowstring.faces.paper_signed import sign_off, sign_rows, signatures
 from bowstring.faces.paper_sizes import BOLD, PAGE_TALL, PAGE_WIDE, fitting, set_lines, set_tall
 from bowstring.faces.paper_wall import is_wall
@@ -61,7 +61,7 @@ def pour_sides(answer: Answer, date: str, old: str = "") -> tuple[str, list[TopR
         tops_table(tops[: fit.rows], grades, wall=wall),
         beside.made(dense=fit.dense)[0],
         *_nones(told.waits),
-        f'<div class="before-truck">{sign_off(told.signs)}{_order(pour_of(answer))}</div>',
+        f'<div class="before-truck">{sign_off(told.signs)}{_order(pour_of(answer), told.signs, dense=fit.dense)}</div>',
         f'<ul class="safe">{"".join(f"<li>{marked(text)}</li>" for text in told.safe)}</ul>',
         signatures(),
         f'<div class="notes">{escape(say("paper.notes"))}</div>' if in_a_line else "",
@@ -261,7 +261,7 @@ def _both(row: TopRow) -> list[TopPart]:
     return [top for top in (row["outside"], row["inside"]) if top]
 
 
-def _order(pour: PourPart | None) -> str:
+def _order(pour: PourPart | None, signs: list[tuple[str, str]], *, dense: bool) -> str:
     """The order in the largest type, what changes it, and when to call."""
     if pour is None:
         return "<div></div>"
@@ -279,8 +279,10 @@ def _order(pour: PourPart | None) -> str:
     asked = [pour["deep"]["edge_building"]] if pour["deep"]["edge_building"] else []
     thin = "".join(f"<p><b>{bold(text)}</b></p>" for text in [*pour["deep"]["thin"], *asked])
     footing = f"<p><b>{bold(pour['footing_text'])}</b></p>" if pour["footing_text"] else ""
+    base = base_line(pour, signs, dense=dense)
+    base = f"<p>{bold(base)}</p>" if base else ""
     blanks = "".join(f'<p class="fill-in">{escape(say(f"forms.{name}"))}</p>' for name in ("plant", "ordered"))
     return (
         f'<div class="boxed order"><p class="most"><b>{marked(pour["number"])}</b> {escape(pour["unit"])}</p>'
-        f"<p>{bold(pour['why'])}</p>{thin}<p>{bold(pour['low_text'])}</p>{footing}{reach}{blanks}</div>"
+        f"<p>{bold(pour['why'])}</p>{thin}<p>{bold(pour['low_text'])}</p>{base}{footing}{reach}{blanks}</div>"
     )

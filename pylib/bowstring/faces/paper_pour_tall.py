@@ -125,6 +125,17 @@ def sign_tall(rows: Sequence[tuple[str, str]], *, dense: bool, roomy: bool) -> f
     )
 
 
+def base_line(pour: PourPart | None, signs: list[tuple[str, str]], *, dense: bool) -> str:
+    """Return how much base lies under a slab where the order has room for a line of it beside what is signed off."""
+    if pour is None or not pour["base_text"]:
+        return ""
+    more = set_tall(
+        [unstarred(pour["base_text"])], _TOLD, _TOLD_LINE, (_ORDER_WIDE_LOW if dense else _ORDER_WIDE) - _ORDER_SIDES
+    )
+    has_room = order_tall(pour, dense=dense, wall=False) + more <= sign_tall(signs, dense=dense, roomy=False)
+    return pour["base_text"] if has_room else ""
+
+
 def order_tall(pour: PourPart | None, *, dense: bool, wall: bool) -> float:
     """Return how high the order stands with its frame; ``wall``: that of two pours."""
     if pour is None:

@@ -11,7 +11,7 @@ from bowstring.faces.one_line import OPEN, SAID, USUAL, WRONG, QuestionLine, cap
 from bowstring.faces.questions import ASKS, panel_of
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.faces.slab_lines import is_wall, slab_line, slope_line
-from bowstring.faces.wall_dig import clear_of_dig
+from bowstring.faces.typed_dig import clear_of_dig
 from bowstring.job.terms import OTHER, PIECES, SIDES
 from bowstring.units.sizes import FOUR_FEET
 from bowstring.words import say

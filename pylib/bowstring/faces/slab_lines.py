@@ -151,8 +151,9 @@ def slope_line(arcs: Arcs, typed: Typed) -> QuestionLine:
 def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
     tops = {end: _top(arcs, typed, name) for end, name in (("A", "grade-from"), ("B", "grade-to"))}
     lined = is_lined(typed)
+    filled = ".of_fill" if fills(typed) and not lined else ""  # it has one form at A, and no outer one
     if all(tops.values()):
-        key = "numbers.slope_tops.line" if lined else "numbers.slope_tops"
+        key = "numbers.slope_tops.line" if lined else f"numbers.slope_tops{filled}"
         yield say(key, first=tops["A"], last=tops["B"], unit=_unit(arcs))
     slope, high = _percent(typed, "grade-slope"), typed.get("grade-high", "")
     if slope == "0":
@@ -168,7 +169,7 @@ def _along(arcs: Arcs, typed: Typed) -> Iterator[str]:
         yield _at_end("slope_no_slope", high, lined)
     if not all(tops.values()):
         unit = _unit(arcs)
-        yield from (_at_end("slope_top", end, lined, top=top, unit=unit) for end, top in tops.items() if top)
+        yield from (_at_end(f"slope_top{filled}", end, lined, top=top, unit=unit) for end, top in tops.items() if top)
 
 
 def _unit(arcs: Arcs) -> str:

@@ -9,7 +9,7 @@ from bowstring.faces.help_line import fill_button
 from bowstring.faces.one_line import length_of, metres_of
 from bowstring.faces.settling import Arcs, Typed
 from bowstring.faces.slab_lines import deep_asked, edge_in, fills, has_no_inner, is_conflict, is_wall
-from bowstring.faces.wall_dig import clear_of_dig
+from bowstring.faces.typed_dig import clear_of_dig
 from bowstring.geometry.arc import Arc
 from bowstring.sheet.markup import marked
 from bowstring.words import say
@@ -42,7 +42,7 @@ def slab_told(
         return f'<div data-tint="">{first}</div>'
     line = arc or (arcs.settled.arc if arcs.settled and not _is_found(typed) else None)
     if fills(typed):
-        return "" if line is None else _filled(arcs, typed, line)
+        return "" if line is None else _filled(arcs, typed, line) + _in_dig(arcs, typed, side, None)
     width = metres_of(arcs, typed, "width")
     if not width or line is None:
         drawn_to = typed.get("drawn_to")
@@ -92,19 +92,20 @@ def _of_wall(arcs: Arcs, typed: Typed) -> str:
 
 
 def _in_dig(arcs: Arcs, typed: Typed, side: str | None, in_dig: InDigPart | None) -> str:
-    """That a wall's stakes would be dug out, and how far off the line they wouldn't."""
-    clear = clear_of_dig(arcs, typed, side) if is_wall(typed) else None
+    """That the stakes would be dug out, and how far off the line they wouldn't."""
+    clear = clear_of_dig(arcs, typed, side)
     if clear is None:
         return ""
-    from bowstring.report.forming.in_dig import dug_told, is_by_depth, ways_out_of
+    from bowstring.report.forming.in_dig import deep_told, dug_told, ways_out_of
 
     show = arcs.shown.show_up
-    told = _told("walled.in_dig", outside=show(clear.outside), inside=show(clear.inside))
-    by_depth = f" {say('in_dig.by_depth')}" if is_by_depth(clear, arcs.tape) else ""
-    dug = marked(f"{dug_told(clear, arcs.shown, wall=True)}{by_depth}")
+    key = "walled.in_dig_fill" if fills(typed) else "walled.in_dig"  # toward the center all is slab
+    told = _told(key, outside=show(clear.outside), inside=show(clear.inside))
+    deep = in_dig["deep_shown"] if in_dig else deep_told(clear, arcs.tape, arcs.shown)
+    texts = [dug_told(clear, arcs.shown, wall=is_wall(typed)), *([say("in_dig.by_depth", deep=deep)] if deep else [])]
     made = in_dig["ways"] if in_dig else ways_out_of(clear, arcs.tape, arcs.shown)
     ways = "".join(fill_button(way["fields"], way["text"]) for way in made)
-    return f"{told}<p>{dug}</p>{ways}"
+    return f"{told}<p>{marked(' '.join(texts))}</p>{ways}"
 
 
 def _filled(arcs: Arcs, typed: Typed, line: Arc) -> str:

@@ -10,6 +10,7 @@ from bowstring.faces.help_line import fill_button
 from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.faces.slab_lines import is_side_open, side_asked
+from bowstring.job.terms import is_lined
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import marks_of
 from bowstring.page.called import called
@@ -146,14 +147,22 @@ def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int
     typed = {name: text for name, text in fields.items() if text.strip()}
     if is_edge_open(typed):
         return {"sign": "ask", "text": say("numbers.state_open", count=1)}
-    if fields.get("slab-poured") == "wall" and answered["in_dig"]:
-        from bowstring.faces.numbers import SETS_CLEAR
-
-        return {"sign": "ask", "text": say("numbers.state_in_dig"), "panel": SETS_CLEAR}
     if is_side_open(typed):
         return {"sign": "ask", "text": side_asked(typed), "panel": "slab"}
     ready = {"sign": "computed", "text": say("page.state_ready")}
-    return standing_of(answered, fields) or forms_of(answered, fields) or ready
+    standing = standing_of(answered, fields)
+    if standing is None and _takes_stakes(answered, fields):
+        from bowstring.faces.numbers import SETS_CLEAR
+
+        return {"sign": "ask", "text": say("numbers.state_in_dig"), "panel": SETS_CLEAR}
+    return standing or forms_of(answered, fields) or ready
+
+
+def _takes_stakes(answered: Answer, fields: Mapping[str, str]) -> bool:
+    """Tell whether the dig takes the stakes, none of which is driven: see ``faces.typed_dig``."""
+    if fields.get("stood", "").strip() or not (fields.get("slab-poured") == "wall" or not is_lined(fields)):
+        return False
+    return answered["in_dig"] is not None
 
 
 def forms_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:

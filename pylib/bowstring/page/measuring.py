@@ -123,9 +123,9 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
     from bowstring.page.facing import forms_of, out_of, standing_of
 
     state = later["state"]
-    if isinstance(state, dict) and state["sign"] == "computed":
+    if isinstance(state, dict) and (state["sign"] == "computed" or state["text"] == say("numbers.state_in_dig")):
         told = out_of(answered, fields) or standing_of(answered, fields)
-        later["state"] = told or forms_of(answered, fields) or state
+        later["state"] = told or (forms_of(answered, fields) if state["sign"] == "computed" else None) or state
     if not answered["stops"]:
         later |= _old_numbers(answered, asked, last)
     if asked.get("panel") == "way":

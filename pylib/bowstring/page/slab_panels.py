@@ -129,7 +129,10 @@ def _low(field: Field, value: str) -> str:
     key = f"form.{field.word}.{value}.of_fill"
     if not is_said(key):
         return f"<span>{_words(field, value)}</span>"
-    ends = f'<span data-ends="one">{said(key)}</span><span data-ends="both">{said(f"{key}.both")}</span>'
+    one = said(key)
+    if is_said(f"{key}.against"):
+        one = f'<span data-back="formed">{one}</span><span data-back="against">{said(f"{key}.against")}</span>'
+    ends = f'<span data-ends="one">{one}</span><span data-ends="both">{said(f"{key}.both")}</span>'
     return f'<span data-fills="no">{_words(field, value)}</span><span data-fills="yes">{ends}</span>'
 
 

@@ -14,6 +14,7 @@ from bowstring.faces.passes import count
 from bowstring.faces.stakes import stakes_html
 from bowstring.page.calls import Calls
 from bowstring.page.fields import fields_of_job
+from bowstring.units.tape import make_tape
 from bowstring.words import say
 from helping import answer_to
 
@@ -57,7 +58,7 @@ def test_a_walls_first_card_says_that_its_stakes_stand_in_the_dig_and_a_tap_sets
 def test_the_card_of_the_ticket_stays_the_way_on() -> None:
     html = stakes_html(answer_to(WALL), 1)
     assert f'data-do="done" data-step="1">{say("card.do.located")}' in html
-    assert say("in_dig.hint_deep") in plain(html)
+    assert say("in_dig.hint_deep", deep="4' 4\"") in plain(html)
     shallow = {**WALL, "slab": {**WALL["slab"], "thickness": "2 in"}}
     assert say("in_dig.hint") in plain(stakes_html(answer_to(shallow), 1))  # a foot clear is as far as that
 
@@ -125,24 +126,74 @@ def test_the_panel_offers_the_same_and_says_what_is_dug(more: dict[str, Any]) ->
     assert f"Dug {past} past the footing." in plain(told["slab"]) and past in answer["text"]
 
 
-@pytest.mark.parametrize("job, text", [(WALL, "numbers.state_in_dig"), (WALK, "numbers.state_done")])
-def test_the_bar_says_so_of_a_wall_and_of_no_slab_whose_hubs_have_a_card(job: dict[str, Any], text: str) -> None:
+FILL = {**ARC, "slab": {"fills": True, "thickness": "4 in"}}
+PAD = {**ARC, "slab": {"fills": True, "thickness": "4 in", "sides": "10 ft"}}
+
+
+@pytest.mark.parametrize("job", [WALL, WALK, FILL, PAD], ids=["wall", "walk", "filled", "pad"])
+def test_the_bar_says_so_till_a_stake_is_driven_and_leads_to_the_buttons(job: dict[str, Any]) -> None:
     fields = fields_of_job(job)  # type: ignore[arg-type]
     calls = Calls()
-    face = json.loads(calls.handle("face", json.dumps({"fields": fields, "face": "stakes", "card": None})))
-    later = json.loads(calls.handle("numbers_later", json.dumps({"fields": fields})))
-    bars = numbers(fields)["state"], later["state"], face["state"]
-    assert [bar["text"] for bar in bars] == [say(text)] * 3
-    assert {bar["sign"] for bar in bars} == {"ask" if job is WALL else "computed"}
-    # A tap on the bar leads to the panel that has the buttons.
-    assert {bar.get("panel", "") for bar in bars} == {"slab" if job is WALL else ""}
-    assert ("data-fill" in numbers(fields)["slab"]) is (job is WALL)
-    clear = {**fields, "offset": "3' 0\"", "toward": "outside"}
-    assert numbers(clear)["state"]["text"] == say("numbers.state_done")
+
+    def bars(typed: dict[str, str]) -> list[dict[str, str]]:
+        face = json.loads(calls.handle("face", json.dumps({"fields": typed, "face": "stakes", "card": None})))
+        later = json.loads(calls.handle("numbers_later", json.dumps({"fields": typed})))
+        return [dict(numbers(typed)["state"]), later["state"], face["state"]]
+
+    told = {"text": say("numbers.state_in_dig"), "sign": "ask", "panel": "slab"}
+    assert bars(fields) == [told] * 3
+    fills = [json.loads(unescape(text)) for text in re.findall('data-fill="([^"]*)"', numbers(fields)["slab"])]
+    assert fills == [way["fields"] for way in answer_to(job)["in_dig"]["ways"]]
+    for fill in fills:
+        assert [bar["sign"] for bar in bars({**fields, **fill})] == ["computed"] * 3
+        assert "data-fill" not in numbers({**fields, **fill})["slab"]
+    driven = {**fields, "stood": "a job"}
+    assert numbers(driven)["state"]["text"] == say("numbers.state_done") and "data-fill" not in numbers(driven)["slab"]
+
+
+@pytest.mark.parametrize("job", [
+    {**ARC, "slab": {"thickness": "4 in"}}, {**FILL, "drawn_to": "centre"},
+    {**WALK, "offset": "3 ft", "toward": "outside"}, {**WALK, "after": [{"straight": "20 ft"}]},
+    {**PAD, "arc": {"radius": "10 ft", "central_angle": "200"}},
+])  # fmt: skip
+def test_it_says_nothing_of_what_is_no_slab_and_of_stakes_off_it(job: dict[str, Any]) -> None:
+    assert numbers(fields_of_job(job))["state"]["text"] != say("numbers.state_in_dig")  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("more", [
+    {}, {"edge": "inside"}, {"slab": {"thickness": "4 in", "end_width": "8 ft"}}, {"slab": {"overdig": "4 in"}},
+    {"drawn_to": "centre", "edge": "centre"}, {"offset": "5 ft 6 in", "toward": "centre"},
+])  # fmt: skip
+def test_as_it_is_typed_the_dig_of_a_slab_is_the_answers(more: dict[str, Any]) -> None:
+    job = {**WALK, **more}
+    answer, told = answer_to(job)["in_dig"], plain(numbers(fields_of_job(job))["slab"])  # type: ignore[arg-type]
+    tape = make_tape("ft-in", None)
+    assert f"over {tape.show_up(answer['outside'])} outside, or {tape.show_up(answer['inside'])} inside" in told
+
+
+def test_the_depth_that_was_taken_stands_in_the_sentence() -> None:
+    """42 in and 10 in of footing are 4 ft 4 in; with 6 in of base 4 ft 10 in. Ground 2 ft under the top leaves
+    2 ft 4 in of cut on the side where it was measured, told on the panel as in the answer."""
+    assert "(4' 4\" taken)" in answer_to(WALL)["in_dig"]["hint"] and "(4' 4\" taken)" in panel(WALL)
+    based = {**WALL, "slab": {**FOOTED, "base": "6 in"}}
+    assert "Stay back from the dig as far as it is deep (4' 10\" taken)." in panel(based)
+    ground = [{"stake": "A", "edge": "outside", "level": "-2 ft"}]
+    measured = {**WALL, "slab": {**FOOTED, "base": "0 in"}, "grade": {"slope": 0, "ground": ground}}
+    assert "(2' 4\" taken)" in answer_to(measured)["in_dig"]["hint"] and "(2' 4\" taken)" in panel(measured)
+    both = [*ground, {"stake": "A", "edge": "inside", "level": "-1 ft"}]
+    told = "(2' 4\" outside, 3' 4\" inside taken)"
+    measured["grade"]["ground"] = both
+    assert told in answer_to(measured)["in_dig"]["hint"] and told in panel(measured)
+
+
+def panel(job: dict[str, Any]) -> str:
+    """What the slab's panel says once the layout is there."""
+    told = json.loads(Calls().handle("numbers_later", json.dumps({"fields": fields_of_job(job)})))  # type: ignore[arg-type]
+    return plain(told["slab"])
 
 
 def test_a_card_says_it_in_14_words() -> None:
-    for job in (WALL, WALK):
+    for job in (WALL, WALK, PAD):
         told = answer_to(job)["in_dig"]
         for text in (told["text"], told["hint"], *(way["text"] for way in told["ways"])):
             assert len(text.split()) <= 14, text

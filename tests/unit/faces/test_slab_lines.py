@@ -19,7 +19,9 @@ from bowstring.units.tape import make_tape
 from bowstring.words import say
 
 ARC = {"arc-radius": "62'", "arc-chord": "48'", "side": "left", "drawn_to": "face"}
-SLAB = {**ARC, "width": "5'", "edge": "outside", "slab-thickness": "4 in"}
+SLAB = {**ARC, "width": "5'", "edge": "outside", "slab-thickness": "4 in",
+        "offset": "9'", "toward": "outside"}  # fmt: skip
+"""Its stakes stand clear of the dig."""
 SLOPE = {"grade-slope": "2", "grade-high": "B", "grade-low": "inside"}
 AHEAD = {"before-0-straight": "12'"}
 METRIC = {"unit": "m", "arc-radius": "19", "arc-chord": "14.6", "side": "left", "drawn_to": "face"}

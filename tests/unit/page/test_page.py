@@ -69,13 +69,17 @@ def test_the_example_is_given_and_computed_on_every_face() -> None:
     assert escape(str(DEMO["title"])) in face(fields, "paper")["html"]
 
 
+CLEAR = {"offset": "5 ft", "toward": "outside"}
+"""Of the edge of a walk 5 ft wide about its center line, and of its dig."""
+
+
 def test_every_face_says_that_the_edge_is_asked() -> None:
     fields = {**fields_of_job(dict(DEMO)), "drawn_to": "centre", "width": "5 ft"}
     fields.pop("offset", None)
     asked = numbers(fields)["state"]
     assert asked == {"sign": "ask", "text": say("numbers.state_open", count=1)}
     assert [face(fields, name)["state"] for name in FACES if name != "build"] == [asked] * (len(FACES) - 1)
-    settled = {name: text for name, text in {**fields, "offset": "0"}.items() if not name.startswith("ground-")}
+    settled = {name: text for name, text in {**fields, **CLEAR}.items() if not name.startswith("ground-")}
     assert numbers(settled)["state"]["sign"] == face(settled, "stakes")["state"]["sign"] == "computed"
 
 

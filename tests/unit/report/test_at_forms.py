@@ -76,6 +76,23 @@ def test_past_an_edge_that_earth_holds_it_is_dug_to_the_boards_foot_and_no_base_
     assert "The trench is inside the forms." in nothing_past and "Past it" not in nothing_past
 
 
+def test_paper_says_how_much_base_is_wanted_where_the_order_has_room_for_a_line() -> None:
+    """192.9 ft² by 6 in; without a thick edge it is dug a foot past the curve and both sides, as the page has it."""
+    held = answer_to(job())
+    assert held["pour"] is not None and 'Base 6": 3.57 yd³ in place, under the slab.' in plain(forms_sides(held, ""))
+    flat = answer_to({**PAD, "slab": {key: one for key, one in PAD["slab"].items() if not key.startswith("edge")}})
+    assert "3.57 yd³ in place under the slab, 4.30 yd³ over the whole dig" in pages(flat)["pour"]
+    assert 'Base 6": 4.30 yd³ in place, over the dig.' in plain(forms_sides(flat, ""))
+    none = {**PAD, "slab": {key: one for key, one in PAD["slab"].items() if key != "base"}}
+    assert "in place" not in plain(forms_sides(answer_to(none), ""))
+
+
+def test_one_space_is_no_even_ones() -> None:
+    """Sides of 4 ft: one space."""
+    short = pages(answer_to(job(sides="4 ft")))["boards"]
+    assert "Side forms: every 4' 0\", 1 space on each." in short and "1 even" not in short
+
+
 def test_a_thick_edge_along_the_curve_alone_leaves_the_sides_to_the_slab() -> None:
     """6 in of slab are 1/2 in more than the side forms; 3-1/2 in of slab want the boards of 3-1/2 in."""
     answer = answer_to(job(thickness="6 in", edge_along="curve"))

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 import pytest
 
 from bowstring import BadJob, answer, write_link
+from bowstring.faces.paper import paper_html
+from bowstring.words import say, speak
+from bowstring.words.languages import LANGUAGES
 
 FOOT = 0.3048
 CREEK: dict[str, Any] = {
@@ -102,3 +106,26 @@ def test_what_no_line_has_stops_its_slab(slab: dict[str, Any]) -> None:
     told = answer({**CREEK, "slab": {**CREEK["slab"], **slab}})  # type: ignore[typeddict-item]
     assert told["edges"] is None and told["pour"] is None
     assert {row["state"] for row in told["build"] if row["key"] != "line"} <= {"stop", "open"}
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_straights_typed_beside_a_pads_curve_are_taken_out_and_no_period_is_doubled(language: str) -> None:
+    """One arc between straights is a pad that was typed as a line; with two arcs nobody knows which the slab fills."""
+    arc: dict[str, Any] = {"arc": {"chord": "16 ft", "sagitta": "3 ft"}, "turn": "right"}
+    straight = {"straight": "10 ft"}
+    said = {"bowstring": 1, "unit": "ft-in", "drawn_to": "face", "slab": {"fills": True, "thickness": "5 in"}}
+    speak(language)
+    try:
+        panel = say("numbers.line_slab")
+        for pieces, sides in (
+            ([straight, arc, straight], True),
+            ([arc, straight], True),
+            ([arc, straight, arc], False),
+        ):
+            told: Any = answer({**said, "line": pieces, "at": pieces.index(arc) + 1})  # type: ignore[typeddict-item]
+            stops = [page["stop"] for page in told["lined"]["pages"] if page["stop"]]
+            remedy = "line.no_fill_sides.remedy" if sides else "line.no_fill.remedy"
+            assert stops and all(say(remedy, panel=panel) in stop for stop in stops)
+            assert ".." not in re.sub("<[^>]+>", "", paper_html(told))
+    finally:
+        speak("english")

@@ -216,12 +216,25 @@ def test_the_panel_of_the_slope_asks_in_the_pads_own_words() -> None:
     panel = slope_html(Entries({}, {}))
     low = panel[panel.index('id="grade-low"') :]
     assert '<span data-fills="no">the outside</span>' in low and '<span data-ends="one">the curve</span>' in low
-    assert '<span data-ends="one">across from the curve</span><span data-ends="both">the other curve</span>' in low
+    one = '<span data-back="formed">across from the curve</span><span data-back="against">the building side</span>'
+    assert f'<span data-ends="one">{one}</span><span data-ends="both">the other curve</span>' in low
     assert '<span data-fills="yes">Slope, square to A to B</span>' in panel
     typed = fields_of_job({**PAD, "grade": {"slope": 1, "high": "A", "cross": 2, "low": "inside"}})  # type: ignore[arg-type]
     for taken, words in (({}, "2% down from the curve"), ({"slab-fills": ""}, "2% down to the inside")):
         said = {name: text for name, text in {**typed, **taken}.items() if text}
         assert words in slope_line(givens_of_fields(said), said)["text"]
+
+
+@pytest.mark.parametrize(("grade", "told"), [
+    ({"from": "100.00 ft"}, "Top at A 100.00 ft"), ({"to": "99.5 ft"}, "Top at B 99.50 ft"),
+    ({"from": "100.00 ft", "to": "99.5 ft"}, "Tops at A and B 100.00 and 99.50 ft"),
+])  # fmt: skip
+def test_the_line_of_the_slope_names_no_outer_form_where_there_is_one_alone(grade: dict[str, str], told: str) -> None:
+    typed = {name: text for name, text in fields_of_job({**PAD, "grade": grade}).items() if text}  # type: ignore[arg-type]
+    assert slope_line(givens_of_fields(typed), typed)["text"].startswith(told)
+    band = {**typed, "width": "4 ft", "edge": "outside"}
+    del band["slab-fills"]
+    assert slope_line(givens_of_fields(band), band)["text"].startswith("OUTER top")
 
 
 @pytest.mark.parametrize(("reads", "told"), [

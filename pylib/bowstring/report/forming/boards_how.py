@@ -8,7 +8,7 @@ from bowstring.report.forming.at_forms import lowest
 from bowstring.report.forming.boards_bending import name_of, pushed
 from bowstring.report.forming.boards_cutting import listed
 from bowstring.report.forming.boards_list import Choice, FormedEdge
-from bowstring.report.forming.boards_stakes import Staking
+from bowstring.report.forming.boards_stakes import Staking, spaces_told
 from bowstring.report.forming.ends import against, formed, named
 from bowstring.report.forming.formboard import MOST_BANKED, depth_of, practice_of
 from bowstring.report.forming.plan import Plan
@@ -94,7 +94,9 @@ def stakes_how(
     ``bank``: what is banked against low boards."""
     (count, with_spare), tape = counts, plan.tape
     found = [say("boards.stakes", count=count, with_spare=with_spare), say("boards.side")]
-    found += [say("boards.every", edge=one["name"], gap=one["gap_shown"], gaps=one["gaps"]) for one in told]
+    found += [
+        say("boards.every", edge=one["name"], gap=one["gap_shown"], spaces=spaces_told(one["gaps"])) for one in told
+    ]
     reasons = [one["reason"] for one in told]
     alike = len(set(reasons)) == 1
     found += reasons[:1] if alike else [say("boards.reason_at", edge=one["name"], reason=one["reason"]) for one in told]

@@ -162,4 +162,9 @@ def reason_of(staked: Staking, practice: Practice, tape: Tape) -> str:
 
 def straight_told(one: StraightStakes, tape: Tape) -> str:
     """Return how the stakes of straight forms stand."""
-    return say(one.key, gap=tape.show(one.length / one.gaps), gaps=one.gaps, ends=one.ends)
+    return say(one.key, gap=tape.show(one.length / one.gaps), spaces=spaces_told(one.gaps), ends=one.ends)
+
+
+def spaces_told(count: int) -> str:
+    """Return how many spaces stakes stand apart by; one alone is even with none."""
+    return say("boards.space") if count == 1 else say("boards.spaces", count=count)

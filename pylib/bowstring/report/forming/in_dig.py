@@ -79,11 +79,12 @@ def report_in_dig(plan: Plan) -> InDigPart | None:
     clear, job = clear_of(plan), plan.layout.job
     if clear is None or not clear.takes(job.outward):
         return None
-    head = say("in_dig.head" if is_designed(plan) else "in_dig.head_slab")
+    head, deep = say("in_dig.head" if is_designed(plan) else "in_dig.head_slab"), deep_told(clear, job.tape, plan.tape)
     text = say("in_dig.told", head=head, dug=dug_told(clear, plan.tape, wall=is_wall(plan)))
     return {
         "text": text,
-        "hint": say("in_dig.hint_deep" if is_by_depth(clear, job.tape) else "in_dig.hint"),
+        "hint": say("in_dig.hint_deep", deep=deep) if deep else say("in_dig.hint"),
+        "deep_shown": deep,
         "designed": is_designed(plan),
         "outside": clear.outside,
         "inside": clear.inside,
@@ -114,6 +115,11 @@ def dug_told(clear: Clear, seen: Tape, *, wall: bool) -> str:
     return say("in_dig.dug", past=say(f"in_dig.past_{what}", past=seen.show_whole(clear.past)))
 
 
-def is_by_depth(clear: Clear, tape: Tape) -> bool:
-    """Tell whether stakes are set farther off than clear of the dig, for its depth."""
-    return max(clear.deep_out, clear.deep_in) > CLEAR[tape.feet]
+def deep_told(clear: Clear, tape: Tape, seen: Tape) -> str:
+    """Return how deep the dig was taken to be where stakes are set farther off than clear of it for that, on each side
+    where those differ; empty where they aren't. ``tape`` and ``seen`` as for ``ways_out_of``."""
+    out, within = clear.deep_out, clear.deep_in
+    if max(out, within) <= CLEAR[tape.feet]:
+        return ""
+    outside, inside = seen.show_up(out), seen.show_up(within)
+    return outside if outside == inside else say("in_dig.deep_each", outside=outside, inside=inside)

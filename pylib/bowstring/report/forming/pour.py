@@ -17,7 +17,7 @@ from bowstring.report.forming.measured import short_told as short_of_depths
 from bowstring.report.forming.panels import chosen_panels
 from bowstring.report.forming.plan import EDGE, THICKNESS, WIDTH, Plan, is_wall, slab_of
 from bowstring.report.forming.pour_changes import report_changes
-from bowstring.report.forming.pour_lines import footing_line, report_lines
+from bowstring.report.forming.pour_lines import base_told, footing_line, report_lines
 from bowstring.report.forming.pour_reach import report_bulkhead, report_reach, where_read
 from bowstring.report.forming.pour_wall import (
     footing_pouring,
@@ -47,6 +47,7 @@ def report_pour(plan: Plan) -> PourPart | None:
     part |= {
         "low": 0.0,
         "low_shown": "",
+        "base_text": "",
         "low_text": "",
         "measure": "",
         "changes": wall_changes(plan, pouring, footing),
@@ -116,6 +117,7 @@ def _told(plan: Plan, pouring: Pouring, chosen: Panels | None) -> PourPart:
         "reach": report_reach(plan, pouring, chosen) if flat else [],
         "changes": report_changes(plan, pouring) if flat else [],
         "bulkhead": report_bulkhead(plan, pouring, chosen) if flat else None,
+        "base_text": base_told(plan, pouring) if flat else "",
         "low_text": low_told(pouring, fine.show(low), low),
         "measure": measure_told(pouring),
         "footing_text": footing_line(plan, pouring) if flat else "",

@@ -159,10 +159,23 @@ def footing_told(plan: Plan, pouring: Pouring, made: Order | None) -> str:
     )
 
 
+def base_told(plan: Plan, pouring: Pouring) -> str:
+    """Return the base for paper: over the whole dig where that is known, else under the slab; empty without one."""
+    base, dug = plan.said.slab.base or 0.0, _dug(plan)
+    if not base:
+        return ""
+    volume = volume_text((dug or _bedded(plan, pouring)) * base, plan.tape.feet)
+    return say("pour.base_dug" if dug else "pour.base_slab", base=thick(plan.tape, base), volume=volume)
+
+
+def _bedded(plan: Plan, pouring: Pouring) -> float:
+    """The area of the base under the slab, square metres: a strip at a building stands on it, too."""
+    return plan.filled.area if plan.filled is not None else pouring.area
+
+
 def _bed(plan: Plan, pouring: Pouring, dug: float | None) -> str:
     """The base, under the slab alone and over the whole dig, of which ``dug`` is the area."""
-    base, feet = plan.said.slab.base or 0.0, plan.tape.feet
-    area = plan.filled.area if plan.filled is not None else pouring.area  # a strip at a building stands on it, too
+    base, feet, area = plan.said.slab.base or 0.0, plan.tape.feet, _bedded(plan, pouring)
     told = {"base": thick(plan.tape, base), "volume": volume_text(area * base, feet)}
     return say("pour.bed", **told) if dug is None else say("pour.bed_dug", dug=volume_text(dug * base, feet), **told)
 

@@ -93,6 +93,7 @@ class PourPart(TypedDict):
         reach: when to call; reach_where: along what the places of it are, reach_note: how it is read. changes: what
             changes the order.
         bulkhead: for a short load, ``None`` where there is no joint.
+        base_text: how much base lies under it, short, empty where none is said and for a wall.
         low_text: how low a base it fills; measure: what is done about that; both empty for a wall.
         footing_text: what the footing takes, which is ordered by itself; it stands among the lines, too.
         lines: how it comes and what the form is; cautions: where the hand is; notes: what isn't told here. In these
@@ -136,6 +137,7 @@ class PourPart(TypedDict):
     reach_note: str
     changes: list[ChangeRow]
     bulkhead: BulkheadPart | None
+    base_text: str
     low_text: str
     footing_text: str
     measure: str

@@ -37,6 +37,7 @@ def report_in_dig(plan: LinePlan, hubs: LineHubs | None) -> InDigPart | None:
     return {
         "text": say("in_dig.told", head=head, dug=dug_told(clear, plan.tape, wall=is_wall(plan.plan))),
         "hint": " ".join(first_told(hubs)).replace("*", ""),
+        "deep_shown": "",
         "designed": is_designed(plan.plan),
         "outside": clear.outside,
         "inside": clear.inside,

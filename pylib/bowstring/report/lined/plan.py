@@ -8,6 +8,7 @@ from functools import cached_property
 
 from bowstring.errors import BadJob, bad
 from bowstring.forming.line.line import Line
+from bowstring.forming.line.pieces import Bend
 from bowstring.forming.line.slab import LineSlab
 from bowstring.job.forming import Forming
 from bowstring.job.line import LineSaid
@@ -16,6 +17,7 @@ from bowstring.report.forming.edge_marks import CENTER
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan
 from bowstring.report.stations import station_shown
 from bowstring.units.tape import Tape
+from bowstring.words import say
 
 HANDS = ("left", "right")
 
@@ -95,7 +97,7 @@ def line_plan_of(plan: Plan, said: LineSaid) -> LinePlan:
     tape = plan.layout.job.tape
     settled = settle_line(said, tape.mark, plan.tape.show)
     edge, width = edge_of(plan), plan.width
-    slab, wrong = None, _not_along(plan)
+    slab, wrong = None, _not_along(plan, settled.line)
     if width is not None and edge is not None and wrong is None and not plan.asks_what:
         try:
             slab = slab_of(settled, width, edge, plan.tape.show)
@@ -104,12 +106,16 @@ def line_plan_of(plan: Plan, said: LineSaid) -> LinePlan:
     return LinePlan(plan, settled, edge, slab, wrong)
 
 
-def _not_along(plan: Plan) -> BadJob | None:
+def _not_along(plan: Plan, line: Line) -> BadJob | None:
     """Return what the job says of its slab that nobody builds along a line of several pieces."""
     far = plan.said.slab.far_width
     if far is not None and far != plan.width:
         return bad("slab.end_width", "line.no_taper")
-    return bad("slab.fills", "line.no_fill") if plan.said.slab.fills else None
+    if not plan.said.slab.fills:
+        return None
+    if sum(isinstance(piece, Bend) for piece in line.pieces) == 1:  # its straights are meant as the pad's sides
+        return bad("slab.fills", "line.no_fill_sides", panel=say("numbers.line_slab"))
+    return bad("slab.fills", "line.no_fill")
 
 
 def edge_of(plan: Plan) -> str | None:

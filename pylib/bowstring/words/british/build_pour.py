@@ -39,6 +39,8 @@ MESSAGES = {
         "The form is {height} high: as measured the sub-base is up to {off} below its foot. Bank earth against it."
     ),
     "pour.form_deep": "The form is {height} high: its foot goes {off} into the sub-base.",
+    "pour.base_dug": "*Sub-base {base}:* {volume} in place, over the dig.",
+    "pour.base_slab": "*Sub-base {base}:* {volume} in place, under the slab.",
     "pour.bed_dug": (
         "A {base} sub-base is {volume} in place under the slab, {dug} over the whole dig. Order more: it packs down."
     ),

@@ -18,5 +18,5 @@ MESSAGES = {
     "walled.no_base": "No sub-base is given: cut and fill are to the underside of the footing.",
     "walled.designed": "Pressure, ties and bracing: the form supplier and a temporary works designer.",  # from memory
     "in_dig.hint": "As it is: set pegs before you dig.",
-    "in_dig.hint_deep": "That is as far as it is deep. Or set pegs before you dig.",
+    "in_dig.hint_deep": "As far back as it is deep ({deep} taken). Or set pegs first.",
 }

@@ -156,7 +156,9 @@ MESSAGES = {
     "boards.stakes_head": "Form stakes",
     "boards.stakes": "{with_spare} stakes: {count}, and a tenth for spares.",
     "boards.side": "They stand behind each board, away from the concrete.",
-    "boards.every": "{edge}: every {gap}, {gaps} even spaces from A to B.",
+    "boards.spaces": "{count} even spaces",
+    "boards.space": "1 space",
+    "boards.every": "{edge}: every {gap}, {spaces} from A to B.",
     "boards.reason_at": "{edge}: {reason}",
     "boards.reason_practice": "At most {most} on a long radius: common practice.",
     "boards.reason_closest": (
@@ -171,7 +173,7 @@ MESSAGES = {
     "boards.too_wide_smooth": (
         "That is wide: a board that lies straight between stakes misses the curve by more than {face}."
     ),
-    "boards.stakes_ends": "End forms at {ends}, each: every {gap}, {gaps} even spaces, ends included.",
+    "boards.stakes_ends": "End forms at {ends}, each: every {gap}, {spaces}, ends included.",
     "boards.kicker_stakes": "Kickers aren't counted: a stake more for each one.",
     "boards.past_each": "One or more past {ends} hold the board along the straight.",
     "boards.at_splices": "One more at each splice. Shift a stake that the splice covers.",

@@ -51,7 +51,7 @@ MESSAGES = {
     "fill.screw_all": "Screw every stake of all forms: the screws hold the grade.",
     "fill.double": "Two screws where the board pulls off: at the first stake in from each end.",
     "fill.past_each": "One or more past each end hold the curved board.",
-    "fill.stakes_string": "Straight form: every {gap}, {gaps} even spaces from A to B.",
+    "fill.stakes_string": "Straight form: every {gap}, {spaces} from A to B.",
     "fill.one_layer": "That is for one layer, {size}; for {count} layers: {built}.",
     "fill.screws": (
         "*Screw every stake, all forms.* Two screws where the curved board pulls off: first stake in from each end."

@@ -91,8 +91,8 @@ MESSAGES = {
         "Your boards stop at {a} and {b}. Carry the curved one {past} past them, straight on, to fix that."
     ),
     "pad.no_room": "The curved board stops at {a} and {b}: the dig has no room for it past them.",
-    "pad.stakes_sides": "Side forms: every {gap}, {gaps} even spaces on each.",
-    "pad.stakes_back": "Back form: every {gap}, {gaps} even spaces.",
+    "pad.stakes_sides": "Side forms: every {gap}, {spaces} on each.",
+    "pad.stakes_back": "Back form: every {gap}, {spaces}.",
     # the concrete
     "pad.call_back": "from the back edge, toward the curve",
     "pad.call_building": "from the building, toward the curve",

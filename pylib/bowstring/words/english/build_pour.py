@@ -93,6 +93,8 @@ MESSAGES = {
         "*{order}* for it, {waste} waste included."
     ),
     "pour.form_wall": "Its forms and bracing are designed, not boards on stakes.",
+    "pour.base_dug": "*Base {base}:* {volume} in place, over the dig.",
+    "pour.base_slab": "*Base {base}:* {volume} in place, under the slab.",
     "pour.bed_dug": (
         "A {base} base is {volume} in place under the slab, {dug} over the whole dig. Order more: it packs down."
     ),

@@ -148,6 +148,7 @@ MESSAGES = {
     "walled.in_dig": (
         "Your stakes stand in the dig|Set them off the line: over {outside} outside, or {inside} inside."
     ),
+    "walled.in_dig_fill": "Your stakes stand in the dig|Set them off the line: over {outside} outside.",
     "walled.in_dig_row": "your stakes stand in the dig",
     # stakes that the dig would take, told before one is driven
     "in_dig.told": "{head}. {dug}",
@@ -157,9 +158,10 @@ MESSAGES = {
     "in_dig.past_wall": "{past} past each face",
     "in_dig.past_slab": "{past} past each edge",
     "in_dig.dug": "Dug {past}.",
-    "in_dig.by_depth": "Usual is as far from the dig as it is deep.",
+    "in_dig.by_depth": "Stay back from the dig as far as it is deep ({deep} taken).",
+    "in_dig.deep_each": "{outside} outside, {inside} inside",
     "in_dig.hint": "As it is: set hubs before you dig.",
-    "in_dig.hint_deep": "That is as far as it is deep. Or set hubs before you dig.",
+    "in_dig.hint_deep": "As far back as it is deep ({deep} taken). Or set hubs first.",
     "in_dig.outside": "Set them {off} outside",
     "in_dig.inside": "Set them {off} inside",
 }

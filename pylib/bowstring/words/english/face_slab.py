@@ -79,6 +79,8 @@ MESSAGES = {
     "numbers.slope_no_end": "{slope}%, high end not given",
     "numbers.slope_no_slope": "high end {end}, slope not given",
     "numbers.slope_tops": "OUTER tops {first} to {last} {unit}",
+    "numbers.slope_tops.of_fill": "tops at A and B {first} and {last} {unit}",
+    "numbers.slope_top.of_fill": "top at {end} {top} {unit}",
     "numbers.slope_top": "OUTER top {top} {unit} at {end}",
     # right under typed figures
     "numbers.top_at": "{end} {top}",

@@ -35,6 +35,8 @@ MESSAGES = {
     "line.no_taper.remedy": "Leave out the width at B: a line's slab has one width.",
     "line.no_fill.wrong": "A slab that fills its curve has a single arc, and this line has several pieces.",
     "line.no_fill.remedy": "Give the slab a width, or lay out the arc alone.",
+    "line.no_fill_sides.wrong": "A pad has a single arc, and straight sides of its own: no straight pieces.",
+    "line.no_fill_sides.remedy": "Take the straights out. Give the pad's sides under “{panel}”.",
     "line.no_room.wrong": "At piece {piece} the {hand} edge has no room: its pieces are too short for the width there.",
     "line.no_room.remedy": "Give a smaller width or longer pieces, or put an arc in place of the kink.",
     # a question that stops the sheet

@@ -146,6 +146,7 @@ MESSAGES = {
     "form.grade_low.short": "The low edge",
     "form.grade_low.inside": "the inside",
     "form.grade_low.inside.of_fill": "across from the curve",
+    "form.grade_low.inside.of_fill.against": "the building side",
     "form.grade_low.inside.of_fill.both": "the other curve",
     "form.grade_low.outside": "the outside",
     "form.grade_low.outside.of_fill": "the curve",

@@ -54,7 +54,7 @@ MESSAGES = {
     "fill.screw_all": "Atornille cada ~estaca~ de todas las ~formas~: los tornillos guardan la altura.",
     "fill.double": "Dos tornillos donde se despega: en la segunda ~estaca~ desde cada punta.",
     "fill.past_each": "Una o más pasando cada punta sostienen la ~tabla~ curva.",
-    "fill.stakes_string": "~Forma~ recta: cada {gap}, {gaps} espacios iguales de A a B.",
+    "fill.stakes_string": "~Forma~ recta: cada {gap}, {spaces} de A a B.",
     "fill.one_layer": "Es para una capa, {size}; con {count} capas: {built}.",
     "fill.screws": (
         "*Atornille cada ~estaca~, todas las ~formas~.* Donde la ~tabla~ curva se despega, dos tornillos: segunda "

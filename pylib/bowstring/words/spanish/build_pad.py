@@ -104,8 +104,8 @@ MESSAGES = {
         "Sus ~tablas~ acaban en {a} y {b}. Pase la ~tabla~ curva {past} más allá, recto, para corregirlo."
     ),
     "pad.no_room": "La ~tabla~ curva acaba en {a} y {b}: la excavación no deja lugar para pasarla.",
-    "pad.stakes_sides": "~Formas~ de los lados: cada {gap}, {gaps} espacios iguales en cada una.",
-    "pad.stakes_back": "~Forma~ de atrás: cada {gap}, {gaps} espacios iguales.",
+    "pad.stakes_sides": "~Formas~ de los lados: cada {gap}, {spaces} en cada una.",
+    "pad.stakes_back": "~Forma~ de atrás: cada {gap}, {spaces}.",
     "pad.call_back": "desde el borde de atrás, hacia la curva",
     "pad.call_building": "desde el edificio, hacia la curva",
     "pad.strip_out": "Al ~concreto~ se le quita la tira de aislamiento del edificio, {gap}.",

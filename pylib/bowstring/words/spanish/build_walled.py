@@ -158,6 +158,9 @@ MESSAGES = {
         "Sus ~estacas~ quedan en la excavación|Póngalas retiradas de la línea: a "
         "más de {outside} por fuera, o {inside} por dentro."
     ),
+    "walled.in_dig_fill": (
+        "Sus ~estacas~ quedan en la excavación|Póngalas retiradas de la línea: a más de {outside} por fuera."
+    ),
     "walled.in_dig_row": "sus ~estacas~ quedan en la excavación",
     # estacas que la excavación se lleva, antes de clavar una
     "in_dig.told": "{head}. {dug}",
@@ -167,9 +170,10 @@ MESSAGES = {
     "in_dig.past_wall": "{past} más allá de cada cara",
     "in_dig.past_slab": "{past} más allá de cada borde",
     "in_dig.dug": "Se excava {past}.",
-    "in_dig.by_depth": "Lo usual: tan lejos de la excavación como es de honda.",
+    "in_dig.by_depth": "Quédese tan lejos de la excavación como es de honda (se tomó {deep}).",
+    "in_dig.deep_each": "{outside} por fuera, {inside} por dentro",
     "in_dig.hint": "Si las deja: ~trompos~ afuera antes de excavar.",
-    "in_dig.hint_deep": "Es tan lejos como es de honda. O ponga ~trompos~ antes de excavar.",
+    "in_dig.hint_deep": "Tan lejos como es de honda (se tomó {deep}), o ponga antes ~trompos~.",
     "in_dig.outside": "Ponerlas {off} por fuera",
     "in_dig.inside": "Ponerlas {off} por dentro",
 }

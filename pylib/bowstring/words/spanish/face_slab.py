@@ -83,6 +83,8 @@ MESSAGES = {
     "numbers.slope_no_end": "{slope}%, falta el extremo alto",
     "numbers.slope_no_slope": "extremo alto {end}, falta la ~pendiente~",
     "numbers.slope_tops": "cantos de la EXTERIOR: {first} a {last} {unit}",
+    "numbers.slope_tops.of_fill": "cantos en A y B: {first} y {last} {unit}",
+    "numbers.slope_top.of_fill": "canto en {end}: {top} {unit}",
     "numbers.slope_top": "canto de la EXTERIOR: {top} {unit} en {end}",
     # debajo de lo escrito
     "numbers.top_at": "{end} {top}",

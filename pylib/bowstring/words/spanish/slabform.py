@@ -150,6 +150,7 @@ MESSAGES = {
     "form.grade_low.short": "El borde bajo",
     "form.grade_low.inside": "el interior",
     "form.grade_low.inside.of_fill": "enfrente de la curva",
+    "form.grade_low.inside.of_fill.against": "el lado del edificio",
     "form.grade_low.inside.of_fill.both": "la otra curva",
     "form.grade_low.outside": "el exterior",
     "form.grade_low.outside.of_fill": "la curva",
