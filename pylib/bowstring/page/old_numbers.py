@@ -59,10 +59,15 @@ def _of_arc(typed: tuple[tuple[str, str], ...], shown: str | None) -> tuple[str,
 
 def bar_text(old: Old) -> str:
     """Return what the bar says, short."""
-    names = [name for number, marks in old.items() for name in ([_arc(number)] if number else marks)]
+    names = called(old)
     told = ", ".join(names[:NAMED])
     more = len(names) - NAMED
     return say("stood.state_more", names=told, count=more) if more > 0 else say("stood.state", names=told)
+
+
+def called(old: Old) -> list[str]:
+    """Return what stands by old numbers: marks of the staked arc, and the other arcs as they are called."""
+    return [name for number, marks in old.items() for name in ([_arc(number)] if number else marks)]
 
 
 def _arc(number: int) -> str:
