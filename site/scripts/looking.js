@@ -265,6 +265,7 @@ export function looking({
       if (before.panel !== now.panel || before.card !== now.card) got = {}; // of another stake
       if (same) return;
       stands = false;
+      if (now.face !== "checks") out = false;
       focus = now.face === "stakes" || Boolean(now.panel);
       row = now.face === "build" && before.face === "build" && !now.panel ? before.panel : "";
       if ((before.face !== now.face || now.face === "build") && MADE.includes(now.face))

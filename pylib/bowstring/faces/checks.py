@@ -57,9 +57,10 @@ def checks_html(answer: Answer, anew: str = "") -> str:
     heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
     told, kind = _verdict_of_all(read, rows, off_arc(answer))
     line = verdict_line(read, told if read["count"] == len(rows) else "", _out_first(read, rows))
+    beside = _waits(read) if read["waits"] else _anew(anew, by_key)
     return (
         f'<div class="face-checks{" lined" if line else ""}">{_of_line(answer)}{_drawing(answer, rows, by_key)}'
-        f"{_head(told, kind)}{_waits(answer)}{_to_off(answer, len(rows))}{_anew(anew, by_key)}{_found(answer, rows)}"
+        f"{_head(told, kind)}{beside}{_to_off(answer, len(rows))}{_found(answer, rows)}"
         f'<div class="heads">{line}<p aria-hidden="true">{heads}</p></div>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_far(answer)}{_signed(read)}{_lost(read)}</div>"
@@ -112,6 +113,8 @@ def _all_but(off: Sequence[GotRow]) -> str:
 def _verdict_of_all(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> tuple[str, str]:
     """What stands over the checks, and whether it is ``out`` or ``in``."""
     wanted, count = len(rows), read["count"]
+    if read["waits"] and not count:
+        return read["waits"], ""
     if read["outs"]:
         return say("face_checks.head_out", count=count, wanted=wanted, outs=read["outs"]), " out"
     if count == wanted:
@@ -130,9 +133,9 @@ def _head(told: str, kind: str) -> str:
     return f'<p class="checks-head{kind}" role="status" tabindex="-1">{bold}</p>'
 
 
-def _waits(answer: Answer) -> str:
-    """Which marks readings wait for, and why."""
-    told = answer["read"]["waits"]
+def _waits(read: ReadPart) -> str:
+    """Which marks readings wait for, and why, where that isn't over the checks already: while others count."""
+    told = read["waits"] if read["count"] else ""
     return f'<p class="anew" role="status">{escape(told)}</p>' if told else ""
 
 
