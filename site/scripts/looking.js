@@ -296,7 +296,7 @@ export function looking({
     toVerdict,
     toOut() {
       out = true;
-      if (place.now.face === "checks" && stands) leadOut();
+      if (place.now.face === "checks" && !place.now.panel && stands) leadOut();
       else place.go({ face: "checks" });
     },
     gotTyped(name, text) {

@@ -12,9 +12,10 @@ import pytest
 from bowstring import answer, answering
 from bowstring.demo import DEMO
 from bowstring.page.calls import Calls
-from bowstring.page.fields import job_of_fields
+from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.words import say
-from stood_fields import FIELDS, M, card, worked
+from stood_fields import FIELDS, WALK, M, card, worked
+from unit.report.test_build_pad import PAD
 
 FINE = {**FIELDS, "levels": "3"}
 LAST = M + 6
@@ -131,3 +132,40 @@ def test_a_job_by_itself_says_the_same_of_its_steps() -> None:
     missing = answer({**job, "done": [number for number in steps if number not in (6, 7)]})["read"]
     assert missing["count"] == 3 and missing["waits"] == say("read.waits", told="R1, R2 not set yet")
     assert answer({**job, "done": []})["read"]["count"] == 5
+
+
+def far(fields: dict[str, str]) -> dict[str, Any]:
+    """What proves the far corners, or a line, read dead on."""
+    rows = answering(job_of_fields({**fields, "done": "", "stood": ""}))["far_checks"]["rows"]
+    read = {f"read-{100 + number}-check": row["key"] for number, row in enumerate(rows)}
+    return fields | read | {f"read-{100 + number}-value": row["shown"] for number, row in enumerate(rows)}
+
+
+def test_far_corners_wait_until_their_card_is_done() -> None:
+    pad = fields_of_job(PAD)
+    first = answering(PAD)["cards"]
+    last = max(one["number"] for one in first if one["stake"])
+    fields = far(worked(pad, last))
+    told = shown(fields)
+    assert kinds(told["html"])["A-B-2"] == kinds(told["html"])["A-2-B-2"] == "waits"
+    assert (
+        say("read.wait_one", told="A-2, B-2 not set yet") in told["html"] and told["state"]["text"] == "5 checks wait"
+    )
+    number = next(one for one in range(last + 1, last + 8) if "A-2" in card(fields, one)["html"].partition("thumb")[0])
+    at = card(fields, number)
+    assert at["touched"]["stake"] == "A-2, B-2" and "A-B-2" in at["touched"]["checks"]
+    fields = {**fields, "done": f"{fields['done']} {at['marks'][str(number)]}"}
+    assert kinds(shown(fields)["html"])["A-B-2"] == "in"
+    longer = shown({**fields, "slab-sides": "16 ft"})  # they stand by the old one
+    assert kinds(longer["html"])["A-B-2"] == "waits" and longer["badges"]["checks"] == ""
+    assert say("read.wait_one", told="B-2 set by old numbers") in longer["html"]
+
+
+def test_along_a_line_all_waits_for_whatever_stands_by_old_numbers() -> None:
+    fields = fields_of_job(WALK)
+    last = max(one["number"] for one in answering(WALK)["cards"] if one["stake"])
+    fields = far(worked(fields, last))
+    keys = [text for name, text in fields.items() if name.endswith("-check")]
+    assert keys and {kinds(shown(fields)["html"])[key] for key in keys} == {"in"}
+    other = {**fields, "arc-radius": "32 ft"}
+    assert {kinds(shown(other)["html"])[key] for key in keys} == {"waits"}
