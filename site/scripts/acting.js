@@ -12,15 +12,20 @@ function readingRow(check, nth) {
   return `read-${own.sort((one, other) => one - other)[nth] ?? free}`;
 }
 
-// The fields that clear what was read at some checks, and say that those are taped anew, whatever stands in them by then.
-function cleared({ stake, checks }) {
-  const read = Object.entries(values()).filter(([name, check]) => /^read-[0-9]+-check$/.test(name) && checks.includes(check));
+// The fields that clear what was read at some checks, or at all, and say that those are taped anew, whatever stands in them
+// by then. What is still to be taped anew for another stake is told with it.
+function cleared({ stake = "", checks } = {}) {
+  const all = Object.entries(values()).filter(([name, check]) => /^read-[0-9]+-check$/.test(name) && check);
+  const read = all.filter(([, check]) => !checks || checks.includes(check));
   if (!read.length) return {};
+  const [other, ...keys] = (values().anew ?? "").split("|");
+  const open = keys.filter((key) => !all.some(([, check]) => check === key));
   const rows = read.flatMap(([name]) => [
     [name, ""],
     [name.replace(/check$/, "value"), ""],
   ]);
-  return { ...Object.fromEntries(rows), anew: [stake, ...new Set(read.map(([, check]) => check))].join("|") };
+  const anew = [open.length && other !== stake ? "" : stake, ...new Set([...open, ...read.map(([, check]) => check)])];
+  return { ...Object.fromEntries(rows), anew: anew.join("|") };
 }
 
 const TURNS = ["done", "use-got", "skip"];
@@ -65,9 +70,11 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     place.go(to ? { face: to } : { face: "stakes", card: steps.after(from, look.shown?.count ?? from + 1) });
   }
 
-  // What was read before the stake was set again says nothing of where it stands now, however somebody came to its card.
+  // What was read before the stake was set again says nothing of where it stands now, however somebody came to its card: a
+  // suspect's, or one that isn't done, or isn't any more.
   function setAnew(card) {
-    const set = (card === again && suspect) || look.shown?.suspect;
+    const open = steps.done().includes(card) ? null : look.shown?.touched;
+    const set = (card === again && suspect) || look.shown?.suspect || open;
     return set ? cleared(set) : {};
   }
   // However somebody came to its card, what was set from it comes after it.
@@ -127,6 +134,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     face: ({ face, open: panel = "", field }) => into(face, panel, field),
     // What the bar at the top says is to be answered, or stops: the first of it.
     asked({ open: answers }) {
+      if (answers === "checks") return look.toOut();
       if (answers) {
         open("numbers", answers);
         return leadTold(answers);
@@ -202,8 +210,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
       undo.offer(result.said, () => job.restore(before));
     },
     restart() {
-      fill({ done: "", stood: "", built: "", edged: "" });
-      touched();
+      steps.restarted(cleared());
       place.go({ face: "stakes", card: 1 });
     },
     // Another arc of the line is staked: what was said and done of this one is kept with it.

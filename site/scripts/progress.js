@@ -54,6 +54,13 @@ export function progress({ touched, undo, words, restore, marks = () => ({}), re
     },
     // The fields as they'll be once that card is done too.
     fieldsAt: (card, fixed = {}) => ({ ...values(), ...fixed, done: inOrder(withCard(kept(), card)) }),
+    // Every stake is set again; `fields`: those that say what else doesn't hold any more.
+    restarted(fields) {
+      const before = typed();
+      fill({ ...fields, done: "", stood: "", built: "", edged: "" });
+      touched();
+      undo.offer(words.undo.again, () => restore(before));
+    },
     undone: (card) => write(kept().filter((text) => numberOf(text) < card)),
     theseUndone: (cards) => write(without(cards)),
   };

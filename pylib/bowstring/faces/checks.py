@@ -15,7 +15,7 @@ from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow
 from bowstring.report.forms.read import FarChecks, ReadPart, ReadRow, SuspectRow
-from bowstring.report.read import OUT
+from bowstring.report.read import NO_VERDICT, OUT
 from bowstring.sheet.brief import off_arc, off_names
 from bowstring.sheet.markup import marked
 from bowstring.sheet.of_line import of_line
@@ -57,10 +57,10 @@ def checks_html(answer: Answer, anew: str = "") -> str:
     heads = f"<span>{escape(say('face_checks.must'))}</span><span>{escape(say('face_checks.you'))}</span>"
     told, kind = _verdict_of_all(read, rows, off_arc(answer))
     line = verdict_line(read, told if read["count"] == len(rows) else "", _out_first(read, rows))
+    beside = _waits(read) if read["waits"] else _anew(anew, by_key)
     return (
         f'<div class="face-checks{" lined" if line else ""}">{_of_line(answer)}{_drawing(answer, rows, by_key)}'
-        f"{_head(told, kind)}{_to_off(answer, len(rows))}{_to_forms(answer, rows)}"
-        f"{_anew(anew, by_key)}{_found(answer, rows)}"
+        f"{_head(told, kind)}{beside}{_to_off(answer, len(rows))}{_to_forms(answer, rows)}{_found(answer, rows)}"
         f'<div class="heads">{line}<p aria-hidden="true">{heads}</p></div>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_far(answer)}{_signed(read)}{_lost(read)}</div>"
@@ -113,6 +113,8 @@ def _all_but(off: Sequence[GotRow]) -> str:
 def _verdict_of_all(read: ReadPart, rows: Sequence[CheckRow], off: Sequence[GotRow]) -> tuple[str, str]:
     """What stands over the checks, and whether it is ``out`` or ``in``."""
     wanted, count = len(rows), read["count"]
+    if read["waits"] and not count:
+        return read["waits"], ""
     if read["outs"]:
         return say("face_checks.head_out", count=count, wanted=wanted, outs=read["outs"]), " out"
     if count == wanted:
@@ -129,6 +131,12 @@ def _head(told: str, kind: str) -> str:
     first_sentence, point, rest = told.partition(". ")
     bold = f"<b>{escape(first_sentence + point.strip())}</b> {escape(rest)}" if rest else f"<b>{escape(told)}</b>"
     return f'<p class="checks-head{kind}" role="status" tabindex="-1">{bold}</p>'
+
+
+def _waits(read: ReadPart) -> str:
+    """Which marks readings wait for, and why, where that isn't over the checks already: while others count."""
+    told = read["waits"] if read["count"] else ""
+    return f'<p class="anew" role="status">{escape(told)}</p>' if told else ""
 
 
 def _to_off(answer: Answer, wanted: int) -> str:
@@ -333,8 +341,9 @@ def _verdict(read: ReadRow | None, number: int, again: Sequence[str]) -> str:
     if read is None:
         return ""
     verdict = read["verdict"]
-    if verdict == "unread":
-        words = f'<p class="wrong" id="said-{number}">{escape(read["text"])} {escape(read["wrong"] or "")}</p>'
+    if verdict in NO_VERDICT:
+        wrong = ' class="wrong"' if verdict == "unread" else ""
+        words = f'<p{wrong} id="said-{number}">{escape(read["text"])} {escape(read["wrong"] or "")}</p>'
         return f'<div class="verdict">{words}{"".join(again)}</div>'
     sign, word = ("✓", say("face_checks.in")) if verdict == "in" else ("✕", say("face_checks.out"))
     shape = "sign" if verdict == "in" else "sign stop"

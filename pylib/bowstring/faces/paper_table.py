@@ -11,6 +11,7 @@ from bowstring.sheet.setting import Row, Setting
 from bowstring.words import say
 
 BOX = '<i class="tick"></i>'
+TICKED = '<i class="tick in">✓</i>'
 MANY = 5
 """Rows from which a table takes what room the type leaves: fewer would stand too far apart."""
 
@@ -72,7 +73,8 @@ def checks_html(found: Sequence[Check], none: str) -> str:
     head = "".join(f'<th scope="col" class="{kind}">{escape(say(key))}</th>' for key, kind in heads)
     rows = "".join(
         f'<tr><th scope="row">{marked(one.what)}</th><td class="reads">{marked(one.reads)}</td>'
-        f'<td>{marked(one.limit)}</td><td class="write">{marked(one.was)}</td><td class="bx">{BOX}</td></tr>'
+        f'<td>{marked(one.limit)}</td><td class="write">{marked(one.was)}</td>'
+        f'<td class="bx">{TICKED if one.is_in else BOX}</td></tr>'
         for one in found
     )
     return f'<table class="checks"><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'

@@ -6,6 +6,7 @@ from collections.abc import Collection
 
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.cards import CardRow
+from bowstring.report.read import NO_VERDICT
 from bowstring.words import say
 
 POUR = "form_pour"
@@ -21,7 +22,7 @@ def unread_told(answer: Answer) -> str:
     """Return that no check was read, empty where one was; where those past the stakes were, that none of the stakes."""
     if not nothing_read(answer):
         return ""
-    far = any(row["verdict"] != "unread" for row in answer["far_checks"]["read"])
+    far = any(row["verdict"] not in NO_VERDICT for row in answer["far_checks"]["read"])
     return say("paper.no_stake_check_read" if far else "paper.no_check_read")
 
 

@@ -30,7 +30,19 @@ class LastAnswer:
         self._begun: tuple[Mapping[str, str], Generator[object, None, Answer]] | None = None
 
     def for_fields(self, fields: Mapping[str, str]) -> Answer:
-        """Return the answer to what stands in the fields, its parts worked out as they are read; raises ``BadJob``."""
+        """Return the answer to what stands in the fields, its parts worked out as they are read, in which what was read
+        waits wherever it has to; raises ``BadJob``."""
+        self._answer = self._read(self._laid(fields), fields)
+        return self._answer
+
+    def _read(self, answered: Answer, fields: Mapping[str, str]) -> Answer:
+        if not any(text and name.startswith("read-") for name, text in fields.items()):
+            return answered
+        from bowstring.page.waiting import waiting
+
+        return waiting(answered, fields, lambda: self.link(fields)[0])
+
+    def _laid(self, fields: Mapping[str, str]) -> Answer:
         asked = for_layout(fields)
         if self._answer is None or self._fields != asked:
             self._keep(asked, self._formed(asked) if self._is_laid_out(asked) else answering_here(asked))
@@ -88,7 +100,7 @@ class LastAnswer:
         from bowstring.page.linking import link_of
         from bowstring.report.linked import with_method
 
-        answered = self.for_fields(fields)
+        answered = self._laid(fields)
         if self._link is None:
             self._link = link_of(with_method(settled_job(for_layout(fields)), answered))
         return self._link

@@ -89,7 +89,7 @@ def _script_words() -> str:
         "job": {
             **{word: say(f"page.{word}") for word in _JOB},
             "kept": {state: say(f"page.kept_{state}") for state in _KEPT},
-            "undo": {what: say(f"page.undo_{what}") for what in ("clear", "empty", "remove", "done")},
+            "undo": {what: say(f"page.undo_{what}") for what in ("clear", "empty", "remove", "done", "again")},
             "desk": {"untitled": say("page.desk_untitled")},
         },
         "new_job": say("page.new_job"),

@@ -29,6 +29,9 @@ ON_TOP = ("checks", "build")
 """Faces that say at their top what stands by old numbers, with newer ones under it; the paper says it on every
 side."""
 
+CHECKS = "checks"
+"""Where what the bar says of readings leads to, which is no panel of the numbers."""
+
 LOCATED = 1
 """The card of the locate ticket."""
 
@@ -40,7 +43,8 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
     ``{"sign": "open" | "computed" | "refused", "html": text, "state": {"sign", "text"}, "badges": {face: text}, ...}``,
     what the bar says and what stands on the tabs; the face of the stakes
     tells ``card``, ``count``, ``list`` (HTML of all steps), ``say`` (the step as it is spoken), ``fixed`` (fields that
-    are settled before a stake stands) and ``fill`` (fields that hold what was got). All text in the HTML is escaped.
+    are settled before a stake stands), ``fill`` (fields that hold what was got) and ``touched``, see ``_touched``. All
+    text in the HTML is escaped.
 
     Raises ``ValueError`` for a face that the page hasn't got.
     """
@@ -63,9 +67,8 @@ def shown_face(asked: Asked, last: LastAnswer) -> Made:
         from bowstring.page.old_numbers import line_on_top
 
         made["html"] = line_on_top(str(made["html"]), edge)
-    outs = _outs(answered, asked["fields"])
-    badges = {"checks": str(outs or "")}
-    state = _state(answered, outs, asked["fields"], old)
+    badges = {"checks": str(_outs(answered, asked["fields"]) or "")}
+    state = _state(answered, asked["fields"], old)
     told = {"sign": "computed", "html": "", "state": state, "badges": badges}
     if not answered["stops"] and (old or forms_of(answered, asked["fields"])):
         made.pop("state", None)  # what is still asked of the slab comes after it
@@ -118,9 +121,21 @@ def _unit_first() -> Made:
 
 def _outs(answered: Answer, fields: Mapping[str, str]) -> int:
     """How many checks were read out; where nothing was read nothing is worked out for it."""
-    if answered["stops"] or not any(text and name.startswith("read-") for name, text in fields.items()):
+    if answered["stops"] or not _is_read(fields):
         return 0
     return answered["read"]["outs"] + answered["far_checks"]["outs"]
+
+
+def _waiting(answered: Answer, fields: Mapping[str, str]) -> int:
+    """How many checks were read that wait."""
+    if answered["stops"] or not _is_read(fields):
+        return 0
+    rows = (*answered["read"]["rows"], *answered["far_checks"]["read"])
+    return sum(row["verdict"] == "waits" for row in rows)
+
+
+def _is_read(fields: Mapping[str, str]) -> bool:
+    return any(text and name.startswith("read-") for name, text in fields.items())
 
 
 def old_of(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> dict[int, list[str]]:
@@ -133,17 +148,16 @@ def old_of(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> dic
     return old_numbers(answered, fields, lambda: last.link(fields)[0])
 
 
-def _state(answered: Answer, outs: int, fields: Mapping[str, str], old: dict[int, list[str]]) -> dict[str, str]:
-    """What the bar says; ``outs``: checks that were read out; ``old``: what stands by old numbers. What the numbers
-    still ask it says on every face."""
+def _state(answered: Answer, fields: Mapping[str, str], old: dict[int, list[str]]) -> dict[str, str]:
+    """What the bar says; ``old``: what stands by old numbers. What the numbers still ask it says on every face."""
     if answered["stops"]:
         return {"sign": "stop", "text": say("page.state_stop")}
     if old:
         from bowstring.page.old_numbers import bar_text
 
         return {"sign": "stop", "text": bar_text(old)}
-    if outs:
-        return _out_state(outs)
+    if read := read_state(answered, fields):
+        return read
     typed = {name: text for name, text in fields.items() if text.strip()}
     if is_edge_open(typed):
         return {"sign": "ask", "text": say("numbers.state_open", count=1)}
@@ -176,14 +190,16 @@ def forms_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | No
         changed(card, done) for card in answered["form_cards"]) else None  # fmt: skip
 
 
-def _out_state(outs: int) -> dict[str, str]:
-    return {"sign": "stop", "text": say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)}
-
-
-def out_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:
-    """Return what the bar says of checks that were read out, ``None`` where none was."""
-    outs = _outs(answered, fields)
-    return _out_state(outs) if outs else None
+def read_state(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:
+    """Return what the bar says of checks that were read and are out, or wait, with the face that it leads to;
+    ``None`` where none is."""
+    if outs := _outs(answered, fields):
+        text = say("page.state_out_one" if outs == 1 else "page.state_out", count=outs)
+        return {"sign": "stop", "text": text, "panel": CHECKS}
+    if count := _waiting(answered, fields):
+        text = say("page.state_wait_one" if count == 1 else "page.state_wait", count=count)
+        return {"sign": "ask", "text": text, "panel": CHECKS}
+    return None
 
 
 def standing_of(answered: Answer, fields: Mapping[str, str]) -> dict[str, str] | None:
@@ -260,7 +276,19 @@ def _of_job(fields: Mapping[str, str]) -> Made:
 def _stakes(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     from bowstring.page.staking import staking
 
-    return staking(answered, asked, lambda: last.link(asked["fields"])[0])
+    made = staking(answered, asked, lambda: last.link(asked["fields"])[0])
+    return made | _touched(answered, asked["fields"], int(str(made["card"])))
+
+
+def _touched(answered: Answer, fields: Mapping[str, str], card: int) -> Made:
+    """The checks that were read and touch what a card sets: once it is done, and wasn't, what was read there is old."""
+    if answered["stops"] or not _is_read(fields):
+        return {}
+    from bowstring.faces.passes import card_at
+    from bowstring.page.waiting import read_at
+
+    stake, checks = read_at(answered, card_at(answered, card))
+    return {"touched": {"stake": stake, "checks": checks}} if checks else {}
 
 
 def _checks(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
@@ -277,7 +305,7 @@ def _build(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
     if answered["stops"]:
         return {"html": build_html(answered)}
     made: Made = {"html": build_html(answered, page, open_question(answered, fields), sides_of(answered, fields))}
-    state = None if _outs(answered, fields) else state_of(answered)
+    state = None if read_state(answered, fields) else state_of(answered)
     return {**made, "state": state} if state else made
 
 

@@ -120,11 +120,11 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
         }
     done, building = _done(answered, asked, last), bool(marks_of(asked["fields"]))
     later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
-    from bowstring.page.facing import forms_of, out_of, standing_of
+    from bowstring.page.facing import forms_of, read_state, standing_of
 
     state = later["state"]
     if isinstance(state, dict) and (state["sign"] == "computed" or state["text"] == say("numbers.state_in_dig")):
-        told = out_of(answered, fields) or standing_of(answered, fields)
+        told = read_state(answered, fields) or standing_of(answered, fields)
         later["state"] = told or (forms_of(answered, fields) if state["sign"] == "computed" else None) or state
     if not answered["stops"]:
         later |= _old_numbers(answered, asked, last)

@@ -71,6 +71,13 @@ def bar_text(old: Old) -> str:
     return say("stood.state_more", names=told, count=more) if more > 0 else say("stood.state", names=told)
 
 
+def called(old: Old, at: int) -> list[str]:
+    """Return what stands by old numbers: marks of the staked arc, and the other arcs as they are called; ``at``: which
+    one is staked, 0 where it is the only one."""
+    each = (marks if number == at else [say("stood.arc", number=number)] for number, marks in old.items())
+    return [name for names in each for name in names]
+
+
 def told(old: Old) -> str:
     """Return what stands by old numbers, in one line."""
     if 0 in old:

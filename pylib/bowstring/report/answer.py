@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Generator, Iterator, Mapping
+from collections.abc import Collection, Generator, Iterator, Mapping, Sequence
 from typing import cast
 
 from bowstring.job.form import JobForm
 from bowstring.report.forms.answer import Answer
 from bowstring.report.parts import FORMED, PARTS
+from bowstring.report.waiting import Standing
 from bowstring.report.work import Work
+
+STANDING = ("read", "far_checks")
+"""The parts that hang on which steps stand."""
 
 
 def answer(job: JobForm, *, whole: bool = True, shown: str | None = None) -> Answer:
@@ -54,6 +58,18 @@ def formed(answered: Answer, job: JobForm) -> Answer:
     return _typed(parts.formed(job))
 
 
+def standing(answered: Answer, done: Collection[int], old: Sequence[str], unset: Sequence[str] = ()) -> Answer:
+    """Return what ``answering`` gave, where other steps stand than its job says: it shares what doesn't hang on that.
+
+    ``done``: the numbers of the steps that stand; ``old``: the marks that stand by other numbers than the job's;
+    ``unset``: marks that no step sets, and that aren't set.
+    """
+    parts: object = answered
+    if not isinstance(parts, Answering):
+        raise TypeError("only an answer that is read part by part can have other steps that stand")
+    return _typed(parts.standing(Standing(tuple(done), tuple(old), tuple(unset))))
+
+
 def _typed(parts: Mapping[str, object]) -> Answer:
     """Return all parts of an answer as what they are together.
 
@@ -88,6 +104,14 @@ class Answering(Mapping[str, object]):
         answered = Answering(job, work=self._work.formed(job))
         anew = FORMED if self._work.job.line is None else (*FORMED, "cautions")  # a slab may lie over itself
         answered._made = {part: made for part, made in self._made.items() if part not in anew}
+        return answered
+
+    def standing(self, stands: Standing) -> Answering:
+        """Return the answer where other steps stand, see the function ``standing``."""
+        if self._work.stands == stands:
+            return self
+        answered = Answering({}, work=self._work.standing(stands))
+        answered._made = {part: made for part, made in self._made.items() if part not in STANDING}
         return answered
 
     def __getitem__(self, part: str) -> object:

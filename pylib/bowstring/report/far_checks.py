@@ -21,7 +21,8 @@ from bowstring.report.forming.pad_edges import square_of
 from bowstring.report.forming.plan import Plan, line_ends
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.read import FarApart, FarChecks, ReadRow
-from bowstring.report.read import OUT, read_row, typed_of
+from bowstring.report.read import NO_VERDICT, OUT, read_row, typed_of
+from bowstring.report.waiting import Waits
 from bowstring.units.tape import Tape
 from bowstring.words import say
 
@@ -34,17 +35,19 @@ _BACK = "-".join(FAR_PAIRS[2])
 
 _SIDES = tuple(f"{start}-{end}" for start, end in SIDE_PAIRS)
 
-_NO_READING = ("differ", "unread")
+_NO_READING = ("differ", *NO_VERDICT)
 """Verdicts by which no one length was read."""
 
 
-def report_far(plan: Plan, kept: Kept, errors: Errors) -> FarChecks:
+def report_far(plan: Plan, kept: Kept, errors: Errors, waits: Waits) -> FarChecks:
     """Return the answer's ``far_checks``, of any other slab than a pad no row; ``errors``: of the layout's tape."""
     pad, job = plan.filled, plan.layout.job
     if not isinstance(pad, Pad):
-        return {"rows": [], "read": [], "told": [], "off": False, "sees": [], "apart": None, "outs": 0}
+        return {"rows": [], "read": [], "told": [], "off": False, "sees": [], "apart": None, "outs": 0,
+                "waits": ""}  # fmt: skip
     rows, typed = list(_judged(plan, pad, errors)), typed_of(kept)
-    read_rows = [_read(plan, one, typed[one.check.key]) for one in rows if one.check.key in typed]
+    met = [(one, waits.at((one.check.start, one.check.end))) for one in rows if one.check.key in typed]
+    read_rows = [_read(plan, one, typed[one.check.key], at) for one, at in met]
     apart = _apart(plan, pad, errors, read_rows)
     return {
         "rows": [_row(plan, one) for one in rows],
@@ -54,6 +57,7 @@ def report_far(plan: Plan, kept: Kept, errors: Errors) -> FarChecks:
         "sees": [_sees(plan, pad, one) for one in rows],
         "apart": apart,
         "outs": outs_of(read_rows) + apart["out"],
+        "waits": waits.at({mark for one, _at in met for mark in (one.check.start, one.check.end)}).line,
     }
 
 
@@ -69,13 +73,14 @@ def _row(plan: Plan, one: Judged) -> CheckRow:
     return {**row, "from": start, "to": end, "text": say("check.far", start=start, end=end, shown=row["shown"])}
 
 
-def _read(plan: Plan, one: Judged, values: list[object]) -> ReadRow:
+def _read(plan: Plan, one: Judged, values: list[object], waits: Waits) -> ReadRow:
     """What was read of a check, kept by its key, and told by the names of the corners."""
     check = one.check
     start = line_ends(plan).get(check.start.lower(), check.start)
     called = Check(FAR, start, check.end, check.distance, 0.0, None, 0, check.way, {})
     named = Judged(called, one.expected, None, False, 0.0, one.limit)
-    return {**read_row(plan.layout.job, named, values), "check": one.check.key}
+    row = read_row(plan.layout.job, named, values, waits=waits.told)
+    return {**row, "check": check.key, "marks": [check.start, check.end]}
 
 
 def _told(plan: Plan, pad: Pad, read: list[ReadRow], apart: FarApart) -> Iterator[str]:

@@ -182,7 +182,7 @@ def _got(work: Work) -> list[GotRow]:
 def _read(work: Work) -> ReadPart:
     from bowstring.report.read import report_read
 
-    return report_read(work.layout, work.own, work.kept, work.steps)
+    return report_read(work.layout, work.own, work.kept, work.steps, work.waits)
 
 
 def _mistakes(work: Work) -> list[MistakeRow]:
@@ -298,8 +298,8 @@ def _far_checks(work: Work) -> FarChecks:
 
     assert work.own.accuracy is not None
     if work.lined:
-        return work.lined.far_checks(work.kept, work.own.accuracy.spread.errors)
-    return report_far(work.plan, work.kept, work.own.accuracy.spread.errors)
+        return work.lined.far_checks(work.kept, work.own.accuracy.spread.errors, work.waits)
+    return report_far(work.plan, work.kept, work.own.accuracy.spread.errors, work.waits)
 
 
 def _second_pass(work: Work) -> list[str]:

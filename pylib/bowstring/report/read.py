@@ -20,6 +20,7 @@ from bowstring.report.forms.read import ReadPart, ReadRow, SuspectRow
 from bowstring.report.forms.steps import StepRow
 from bowstring.report.got import told_slip
 from bowstring.report.suspects import told_suspects
+from bowstring.report.waiting import Waits
 from bowstring.units.as_shown import as_shown
 from bowstring.units.lengths import read_length, said_unit
 from bowstring.units.spelled import spelled
@@ -37,13 +38,18 @@ _ALONG = re.compile(f"{LINE_END}[0-9]+-{LINE_END}[0-9]+")
 OUT = ("again", "out", "differ")
 """Verdicts of a check that isn't in."""
 
+NO_VERDICT = ("unread", "waits")
+"""Those of one of which nothing that was read counts."""
 
-def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> ReadPart:
-    """Return the answer's ``read``; ``own``: the row of the layout's method, ``kept``: what was read."""
+
+def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow], waits: Waits) -> ReadPart:
+    """Return the answer's ``read``; ``own``: the row of the layout's method, ``kept``: what was read, ``waits``: the
+    marks at which nothing that was read counts."""
     assert own.accuracy is not None
     checks = {one.check.key: one for one in judged_checks(layout, own.accuracy.spread) if one.shows}
     typed = typed_of(kept)
-    rows = [read_row(layout.job, checks[key], values) for key, values in typed.items() if key in checks]
+    here = {key: waits.at(checks[key].check.follows) for key in typed if key in checks}
+    rows = [read_row(layout.job, checks[key], typed[key], waits=at.told) for key, at in here.items()]
     outs = [row for row in rows if row["verdict"] in OUT]
     # Readings that disagree say nothing yet: whatever is named has to explain every one.
     differ = any(row["verdict"] == "differ" for row in outs)
@@ -53,18 +59,19 @@ def report_read(layout: Layout, own: Row, kept: Kept, steps: list[StepRow]) -> R
     if twice:
         suspects, every, more = told_suspects(layout, checks, rows, steps, own.accuracy.spread)
     if len(suspects) == 1:  # one thing explains them all: no row has a slip of its own
-        rows = [read_row(layout.job, checks[row["check"]], typed[row["check"]], hint=False) for row in rows]
+        rows = [read_row(layout.job, checks[key], typed[key], hint=False, waits=at.told) for key, at in here.items()]
     return {
         "by": kept.by,
         "date": kept.date,
         "wanted": len(checks),
-        "count": sum(row["verdict"] != "unread" for row in rows),
+        "count": sum(row["verdict"] not in NO_VERDICT for row in rows),
         "outs": len(outs),
         "judged": twice,
         "rows": rows,
         "suspects": suspects,
         "text": say("read.differ_first") if differ else _text(outs, twice, len(suspects), every) + _more(more),
         "lost": _lost(typed, checks),
+        "waits": waits.at({mark for key in here for mark in checks[key].check.follows}).line,
     }
 
 
@@ -128,21 +135,22 @@ def _readings(own: Tape, distance: float, meant: list[object], limit: float) -> 
     return found, wrong
 
 
-def read_row(job: Job, one: Judged, values: list[object], hint: bool = True) -> ReadRow:
+def read_row(job: Job, one: Judged, values: list[object], hint: bool = True, waits: str = "") -> ReadRow:
     """Return a check that was read, judged; ``values``: every reading as it was typed; ``hint``: name a slip that it
-    looks like."""
+    looks like; ``waits``: why none of them counts, empty where they do."""
     own, tape = job.tape, job.shown
     limit = max(own.down(one.limit), own.mark)
     must = own.show(one.check.distance)
     meant = [as_shown(value, must, own.unit) if isinstance(value, str) else value for value in values]
     found, wrong = _readings(own, one.check.distance, meant, limit)
     lengths, inside = [read.length for read in found], [read.is_in for read in found]
-    verdict = _verdict(inside) if found else "unread"
-    counts = _counting(inside, verdict) if found and verdict != "unread" else None
+    verdict = "unread" if not found else "waits" if waits else _verdict(inside)
+    counts = None if verdict in NO_VERDICT else _counting(inside, verdict)
     counted = None if counts is None else found[counts]
     typed = [_as_typed(value, must, job) for value in values]
     row: ReadRow = {
         "check": one.check.key,
+        "marks": list(one.check.follows),
         "typed": typed,
         "value": None,
         "value_shown": None,
@@ -152,7 +160,7 @@ def read_row(job: Job, one: Judged, values: list[object], hint: bool = True) -> 
         "limit": limit,
         "limit_shown": limit_shown(job, one.limit),
         "verdict": verdict,
-        "text": say("read.unread"),
+        "text": say("read.wait_one", told=waits) if verdict == "waits" else say("read.unread"),
         "wrong": wrong,
     }
     if counted is None:

@@ -13,6 +13,7 @@ from bowstring.job.kept import Kept, part_kept
 from bowstring.layout.layout import Layout
 from bowstring.layout.taken import Taken, take, taking
 from bowstring.report.forms.steps import StepRow
+from bowstring.report.waiting import Standing, Waits, waits_of
 
 if TYPE_CHECKING:  # what no part needs that was asked for isn't imported either
     from bowstring.analysis.limits import Judged
@@ -30,6 +31,7 @@ class Work:
         job: the job as it was read, with the method that was taken where it names none.
         layout: the job carried through, in metres and radians.
         kept: what the crew read, kept with the job.
+        stands: which steps stand, as far as the job says it.
     """
 
     def __init__(self, job: JobForm, *, whole: bool = True, shown: str | None = None) -> None:
@@ -52,6 +54,7 @@ class Work:
         self.whole, self.kept, self.taken = whole, kept, taken
         self.layout: Layout = self.taken.layout
         self.job: Job = self.layout.job
+        self.stands = Standing(self.job.record.done)
         self.texts: dict[float, str] = {}
         """Lengths in metres that were written already, with their texts: most are on several lines."""
 
@@ -67,6 +70,18 @@ class Work:
         for part in ("plan", "lined", "built"):
             work.__dict__.pop(part, None)
         return work
+
+    def standing(self, stands: Standing) -> Work:
+        """Return this work where other steps stand."""
+        work = copy(self)
+        work.stands = stands
+        work.__dict__.pop("waits", None)
+        return work
+
+    @cached_property
+    def waits(self) -> Waits:
+        """The marks at which readings wait."""
+        return waits_of(self.steps, self.stands) if self.kept.read else Waits()
 
     @cached_property
     def rows(self) -> list[Row]:

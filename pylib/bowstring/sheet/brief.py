@@ -10,6 +10,7 @@ from bowstring.report.alone import drawn_line, edges_of, pour_of
 from bowstring.report.forms.answer import Answer
 from bowstring.report.forms.checks import CheckRow
 from bowstring.report.forms.got import GotRow
+from bowstring.report.forms.read import ReadRow
 from bowstring.report.own import is_advised, is_own, own_row
 from bowstring.report.read import OUT
 from bowstring.sheet.facing import away_hand, curve_hand
@@ -25,12 +26,14 @@ MOST_STATIONS = 17
 
 @dataclass(frozen=True)
 class Check:
-    """A check: what is taped, what it must read, by how much it may be out, and what was read, if anything."""
+    """A check: what is taped, what it must read, by how much it may be out, and what was read, if anything.
+    ``is_in``: by that it is in."""
 
     what: str
     reads: str
     limit: str
     was: str = ""
+    is_in: bool = False
 
 
 def title(answer: Answer) -> str:
@@ -138,13 +141,24 @@ def checks(answer: Answer) -> list[Check]:
         for check in answer["checks"]
         if check["kind"] == "closing" or (check["recommended"] and not check["blind"])
     ]
-    was = {row["check"]: row["value_shown"] or "" for row in answer["read"]["rows"]}
-    return [Check(_what(check), check["shown"], _limit(check), was.get(check["key"], "")) for check in rows]
+    was = {row["check"]: row for row in answer["read"]["rows"]}
+    return [_check(check, was.get(check["key"])) for check in rows]
+
+
+def _check(check: CheckRow, read: ReadRow | None) -> Check:
+    told = (read["value_shown"] or "", read["verdict"] == "in") if read else ("", False)
+    return Check(_what(check), check["shown"], _limit(check), *told)
 
 
 def reads_out(answer: Answer) -> str:
-    """Return which check was read and isn't in, or how many, and what to do; empty for none. With those that prove a
-    pad's far corners, its two diagonals held against each other, or a line of pieces as a whole."""
+    """Return which check was read and isn't in, or how many, and what to do, and behind it which wait; empty for none.
+    With those that prove a pad's far corners, its two diagonals held against each other, or a line of pieces as a
+    whole."""
+    wait = dict.fromkeys((answer["read"]["waits"], answer["far_checks"]["waits"]))
+    return " ".join(text for text in (_outs(answer), *wait) if text)
+
+
+def _outs(answer: Answer) -> str:
     far = answer["far_checks"]
     rows = [row for row in [*answer["read"]["rows"], *far["read"]] if row["verdict"] in OUT]
     if len(rows) + outs_apart(answer) != 1:

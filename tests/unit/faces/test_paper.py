@@ -227,6 +227,6 @@ def test_a_check_that_read_out_stands_on_the_front_with_what_was_read() -> None:
     assert '<td class="write"><span class="n">1&#x27; 0&quot;</span></td>' in paper_html(one)
     both = [{"check": key, "value": "1 ft"} for key in (first, second)]
     two = answer_to({**GOOD["halving"], "read": both})
-    assert "2 checks read out." in " ".join(Sides(paper_html(two)).sides[0].split())
+    assert "2 checks are OUT." in " ".join(Sides(paper_html(two)).sides[0].split())
     fine = answer_to({**GOOD["halving"], "read": [{"check": first, "value": must}]})
     assert "Settle" not in " ".join(Sides(paper_html(fine)).sides[0].split())

@@ -90,7 +90,7 @@ def test_the_bar_and_the_tab_say_how_many_checks_are_out() -> None:
         fields |= {f"read-{number}-check": check, f"read-{number}-value": value}
     for name in FACES:
         made = face(fields, name)
-        assert made["state"] == {"sign": "stop", "text": "2 checks out"}, name
+        assert made["state"] == {"sign": "stop", "text": "2 checks out", "panel": "checks"}, name
         assert made["badges"] == {"checks": "2"}, name
     one = face({**fields, "read-1-value": ""}, "checks")
     assert one["state"]["text"] == "1 check out" and one["badges"] == {"checks": "1"}

@@ -23,7 +23,7 @@ from bowstring.faces.stakes import stakes_html
 from bowstring.faces.unread import card_text
 from bowstring.page.answering import LastAnswer
 from bowstring.page.entries import Entries
-from bowstring.page.facing import out_of
+from bowstring.page.facing import read_state
 from bowstring.page.fields import fields_of_job, job_of_fields
 from bowstring.page.measuring import shown_later
 from bowstring.page.slab_panels import slope_html
@@ -333,10 +333,10 @@ def test_with_stakes_off_the_line_the_corners_are_called_as_on_the_front() -> No
 def test_the_numbers_say_that_a_check_is_out() -> None:
     fields = fields_of_job({**AGAINST, "read": read_of(("B-A-2", "24' 11\""))})  # type: ignore[arg-type]
     answered = answer_to({**AGAINST, "read": read_of(("B-A-2", "24' 11\""))})
-    assert out_of(answered, fields) == {"sign": "stop", "text": "1 check out"}  # type: ignore[arg-type]
-    assert out_of(answer_to(AGAINST), fields) is None  # type: ignore[arg-type]
+    assert read_state(answered, fields) == {"sign": "stop", "text": "1 check out", "panel": "checks"}  # type: ignore[arg-type]
+    assert read_state(answer_to(AGAINST), fields) is None  # type: ignore[arg-type]
     asked: Any = {"fields": fields}
-    assert shown_later(asked, LastAnswer())["state"] == {"sign": "stop", "text": "1 check out"}
+    assert shown_later(asked, LastAnswer())["state"] == {"sign": "stop", "text": "1 check out", "panel": "checks"}
 
 
 def test_a_pads_ground_has_one_height_for_a_place_and_no_inside_edge() -> None:

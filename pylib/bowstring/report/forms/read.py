@@ -10,18 +10,19 @@ class ReadRow(TypedDict):
     """A check that was read.
 
     Attributes:
-        check: its key; typed: every reading of it as it was typed, in order.
+        check: its key; marks: those that it touches; typed: every reading of it as it was typed, in order.
         value, over: the reading that counts, and how far that is over what must be read as it is printed, negative
             under it; ``None`` while none counts. over_shown: without its sign.
         counts: the number of that reading in ``typed``.
         limit: metres within which it is in: the printed limit.
         verdict: ``in``; ``again``: out once, to be taped again; ``out``: and out again; ``differ``: as often in as
-            out; ``unread``: none is a length.
+            out; ``unread``: none is a length; ``waits``: one of its marks isn't set, or stands by old numbers.
         text: the verdict in words; wrong: what is wrong with the last text where that is no length, and what would do:
             those that can be read are judged without it.
     """
 
     check: str
+    marks: list[str]
     typed: list[str]
     value: float | None
     value_shown: str | None
@@ -63,10 +64,12 @@ class ReadPart(TypedDict):
     """Everything that was read at the checks.
 
     Attributes:
-        wanted: how many checks there are to read; count: how many were; outs: how many of them are out, once or again.
+        wanted: how many checks there are to read; count: how many were, those left out that wait; outs: how many of
+            them are out, once or again.
         judged: whether enough was read to name what is wrong: a check out twice, or two checks.
         suspects: what explains the readings, the likeliest first; text: what to make of it, empty where all is in.
         lost: readings of checks that this layout doesn't have.
+        waits: at which marks readings wait, and why, in one line; empty where none does.
     """
 
     by: str
@@ -79,6 +82,7 @@ class ReadPart(TypedDict):
     suspects: list[SuspectRow]
     text: str
     lost: list[str]
+    waits: str
 
 
 @final
@@ -101,7 +105,7 @@ class FarChecks(TypedDict):
 
     ``off``: A and B are then the concrete's corners, and the stakes stand off them; of a line that they stand off it.
     ``sees``: what each of the checks sees. ``apart``: ``None`` but of a pad. ``outs``: how many are out, the two
-    diagonals that differ by too much counted as one.
+    diagonals that differ by too much counted as one. ``waits``: as of the stakes' own.
     """
 
     rows: list[CheckRow]
@@ -111,3 +115,4 @@ class FarChecks(TypedDict):
     sees: list[str]
     apart: FarApart | None
     outs: int
+    waits: str

@@ -24,11 +24,12 @@ from bowstring.layout.frame import far_back_on
 from bowstring.report.checks import row_of_check
 from bowstring.report.far_checks import FAR, outs_of
 from bowstring.report.forms.checks import CheckRow
-from bowstring.report.forms.read import FarChecks
+from bowstring.report.forms.read import FarChecks, ReadRow
 from bowstring.report.lined.ground import LineGround
 from bowstring.report.lined.line import name_of
 from bowstring.report.lined.plan import LinePlan
 from bowstring.report.read import LINE_END, read_row, typed_of
+from bowstring.report.waiting import Waits
 from bowstring.words import say
 
 LEAST = 1 / 20
@@ -53,11 +54,14 @@ class Past:
     on: float
 
 
-def report_far(plan: LinePlan, kept: Kept, errors: Errors) -> FarChecks:
-    """Return the answer's ``far_checks`` of a line; ``errors``: of the layout's tape."""
+def report_far(plan: LinePlan, kept: Kept, errors: Errors, waits: Waits) -> FarChecks:
+    """Return the answer's ``far_checks`` of a line; ``errors``: of the layout's tape. Readings along it wait for an end
+    of the arc that isn't set, and for whatever stands by old numbers."""
     job, typed = plan.plan.layout.job, typed_of(kept)
     found = [(past, judged_of(plan, past, errors)) for past in pasts(plan, errors)]
-    read = [read_row(job, one, typed[one.check.key]) for _past, one in found if one.check.key in typed]
+    waits = waits.at({"A", "B", *waits.old})
+    rows = [read_row(job, one, typed[one.check.key], waits=waits.told) for _p, one in found if one.check.key in typed]
+    read: list[ReadRow] = [{**row, "marks": ["A", "B"]} for row in rows]  # how the arc between them is set tells in all
     return {
         "rows": [_row(plan, past, one) for past, one in found],
         "read": read,
@@ -66,6 +70,7 @@ def report_far(plan: LinePlan, kept: Kept, errors: Errors) -> FarChecks:
         "sees": [_sees(plan, past, one) for past, one in found],
         "apart": None,
         "outs": outs_of(read),
+        "waits": waits.line if read else "",
     }
 
 

@@ -35,6 +35,7 @@ from bowstring.report.lined.pages import page_of, row_of
 from bowstring.report.lined.plan import line_plan_of
 from bowstring.report.lined.standing import cautions_along, standing_along
 from bowstring.report.lined.wall_sizes import size_of
+from bowstring.report.waiting import Waits
 
 
 class Lined:
@@ -121,11 +122,11 @@ class Lined:
         """The answer's ``form_cards``."""
         return passes.report_form_cards(self.plan, self.hubs)
 
-    def far_checks(self, kept: Kept, errors: Errors) -> FarChecks:
+    def far_checks(self, kept: Kept, errors: Errors, waits: Waits) -> FarChecks:
         """Return the answer's ``far_checks``."""
         from bowstring.report.lined.far_checks import report_far
 
-        return report_far(self.plan, kept, errors)
+        return report_far(self.plan, kept, errors, waits)
 
     def rows(self) -> list[BuildRow]:
         """Return the answer's ``build``."""

@@ -219,7 +219,7 @@ MESSAGES = {
     "paper.done": "done",
     "paper.goes_on": "Stakes go on: page {page}.",
     "paper.check_out": "{what} reads {shown}, must be {must}. Settle it before anybody builds.",
-    "paper.checks_out": "{count} checks read out. Settle them before anybody builds.",
+    "paper.checks_out": "{count} checks are OUT. Settle them before anybody builds.",
     "paper.apart_out": "The diagonals differ by {shown}, {limit} allowed. Square the sides before anybody builds.",
     "paper.no_check_read": "No check read. Tape the checks before anybody builds.",
     "paper.no_stake_check_read": "No check of the stakes read. Tape the checks before anybody builds.",

@@ -265,7 +265,7 @@ MESSAGES = {
     "paper.done": "listo",
     "paper.goes_on": "Siguen más ~estacas~: página {page}.",
     "paper.check_out": "{what}: dio {shown}, debe dar {must}. Arréglelo antes de construir.",
-    "paper.checks_out": "{count} ~revisiones~ no dan. Arréglelas antes de construir.",
+    "paper.checks_out": "{count} ~revisiones~ FUERA. Arréglelas antes de construir.",
     "paper.apart_out": (
         "Las diagonales difieren en {shown}, se permite {limit}. Saque los lados ~a escuadra~ antes de construir."
     ),
