@@ -16,7 +16,7 @@ function readingRow(check, nth) {
 // by then. What is still to be taped anew for another stake is told with it.
 function cleared({ stake = "", checks } = {}) {
   const all = Object.entries(values()).filter(([name, check]) => /^read-[0-9]+-check$/.test(name) && check);
-  const read = all.filter(([, check]) => !checks || checks.includes(check));
+  const read = all.filter(([, check]) => checks?.includes(check) ?? true);
   if (!read.length) return {};
   const [other, ...keys] = (values().anew ?? "").split("|");
   const open = keys.filter((key) => !all.some(([, check]) => check === key));
@@ -90,6 +90,7 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   // turns the one after it is deaf (face-stakes.css).
   let rested = 0;
   let frame = 0;
+  let out = false; // the first check that is out, or waits, is led to once its face is there
   function rest() {
     root.dataset.turned = "";
     clearTimeout(rested);
@@ -97,6 +98,10 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
   }
   const awake = () => delete root.dataset.turned;
   function painted() {
+    if (out && place.now.face === "checks") {
+      out = false;
+      acts.focus({ for: "check-out" });
+    }
     if (!("turned" in root.dataset)) return;
     rest();
     frame = requestAnimationFrame(() => (rested = setTimeout(awake, REST)));
@@ -134,7 +139,10 @@ export function acting({ place, job, steps, look, undo, ask, touched, changed, w
     face: ({ face, open: panel = "", field }) => into(face, panel, field),
     // What the bar at the top says is to be answered, or stops: the first of it.
     asked({ open: answers }) {
-      if (answers === "checks") return look.toOut();
+      if (answers === "checks") {
+        out = true;
+        return place.now.face === answers && !place.now.panel ? painted() : place.go({ face: answers });
+      }
       if (answers) {
         open("numbers", answers);
         return leadTold(answers);

@@ -31,7 +31,6 @@ export function looking({
   let row = ""; // of the build, whose page was left: it has the focus again
   let called = ""; // what Python calls the job where it has no title
   let reading = null; // the check that was read last, and which reading of it, until its verdict stands there
-  let out = false; // the check that is out is led to, or the first that waits, once the face is there
   let failing = false; // a panel couldn't be made: that stays told when its card stands there again
   let stands = false; // the face of the place and the numbers as they are was made
 
@@ -146,7 +145,6 @@ export function looking({
       // Who taped one again wants to know what is wrong: told over the rows, unless the next one is being typed.
       if (read?.nth && at(face).querySelector(".found") && !document.activeElement.matches("input")) toVerdict();
       if (face === "paper") paperThere();
-      if (face === "checks" && out) leadOut();
     }
     showMade(at("stakes-list"), result.list ?? "");
     sign(result);
@@ -159,16 +157,6 @@ export function looking({
     painted();
     speak();
     heads();
-  }
-
-  function leadOut() {
-    out = false;
-    const row = at("checks").querySelector("li:is(.out,.waits), .far .found");
-    if (!row) return toVerdict();
-    for (let fold = row.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
-    row.tabIndex = -1;
-    row.focus({ preventScroll: true });
-    row.scrollIntoView({ block: "center" });
   }
 
   function toVerdict() {
@@ -265,7 +253,6 @@ export function looking({
       if (before.panel !== now.panel || before.card !== now.card) got = {}; // of another stake
       if (same) return;
       stands = false;
-      if (now.face !== "checks") out = false;
       focus = now.face === "stakes" || Boolean(now.panel);
       row = now.face === "build" && before.face === "build" && !now.panel ? before.panel : "";
       if ((before.face !== now.face || now.face === "build") && MADE.includes(now.face))
@@ -294,11 +281,6 @@ export function looking({
       reading = { check, nth };
     },
     toVerdict,
-    toOut() {
-      out = true;
-      if (place.now.face === "checks" && !place.now.panel && stands) leadOut();
-      else place.go({ face: "checks" });
-    },
     gotTyped(name, text) {
       got = { ...got, [name]: text };
     },

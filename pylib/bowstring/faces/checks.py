@@ -58,13 +58,22 @@ def checks_html(answer: Answer, anew: str = "") -> str:
     told, kind = _verdict_of_all(read, rows, off_arc(answer))
     line = verdict_line(read, told if read["count"] == len(rows) else "", _out_first(read, rows))
     beside = _waits(read) if read["waits"] else _anew(anew, by_key)
-    return (
+    return _led_to(
         f'<div class="face-checks{" lined" if line else ""}">{_of_line(answer)}{_drawing(answer, rows, by_key)}'
         f"{_head(told, kind)}{beside}{_to_off(answer, len(rows))}{_to_forms(answer, rows)}{_found(answer, rows)}"
         f'<div class="heads">{line}<p aria-hidden="true">{heads}</p></div>'
         f'<ul class="checks">{"".join(listed[:OPEN])}</ul>{_more(listed[OPEN:], len(rows) - MOST)}'
         f"{_far(answer)}{_signed(read)}{_lost(read)}</div>"
     )
+
+
+def _led_to(html: str) -> str:
+    """The face with a name for what the bar leads to: the first check that is out, else one that waits, or what is said
+    of a pad's diagonals."""
+    for first in ('<li class="out"', '<li class="waits"', '<div class="found"'):
+        if first in html:
+            return html.replace(first, f'{first} id="check-out" tabindex="-1"', 1)
+    return html
 
 
 def _of_line(answer: Answer) -> str:

@@ -38,7 +38,7 @@ def read(fields: dict[str, str], over: dict[str, str] | None = None) -> dict[str
 
 
 def kinds(html: str) -> dict[str, str]:
-    return {key: kind for kind, key in re.findall(r'<li class="(\w*)" data-check="([^"]+)"', html)}
+    return {key: kind for kind, key in re.findall(r'<li class="(\w*)"[^>]* data-check="([^"]+)"', html)}
 
 
 def ticked(paper: str) -> int:

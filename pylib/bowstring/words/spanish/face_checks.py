@@ -26,7 +26,7 @@ MESSAGES = {
     "read.waits": "Esperan ~revisiones~: {told}.",
     "read.wait_one": "Espera: {told}.",
     "read.unset": "falta poner {names}",
-    "read.old": "con números de antes se puso {names}",
+    "read.old": "{names} con números de antes",
     "read.waits_more": "{names} y {count} más",
     "read.stake_off": "{stake} está aproximadamente {shown} {way}.",
     "read.stake_off_both": "{stake} está aproximadamente {shown} {way} y {less} {other}.",
