@@ -128,5 +128,11 @@ def state_of(arcs: Arcs, typed: Typed, rows: Mapping[str, MeasureRow], lines: Ma
     return _state("computed", say("numbers.state_done"))
 
 
+def gives_way(state: StateOfJob) -> bool:
+    """Tell whether a stop and what a check or the ground says come before what the bar says: all is answered, or but
+    for stakes in the dig, which are moved after that."""
+    return state["sign"] == "computed" or state["text"] == say("numbers.state_in_dig")
+
+
 def _state(sign: str, text: str, panel: str = "") -> StateOfJob:
     return {"text": text, "sign": sign, "panel": panel} if panel else {"text": text, "sign": sign}

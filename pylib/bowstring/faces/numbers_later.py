@@ -9,7 +9,7 @@ from typing import TypedDict, final
 from bowstring import Answer
 from bowstring.errors import BadJob
 from bowstring.faces.measure_rows import is_stopped, measure_rows
-from bowstring.faces.numbers import StateOfJob, asked, state_of
+from bowstring.faces.numbers import StateOfJob, asked, gives_way, state_of
 from bowstring.faces.one_line import SAID, USUAL, WRONG, QuestionLine, capital, line_of
 from bowstring.faces.question_lines import is_asked, question_lines, side_of
 from bowstring.faces.questions import panel_of
@@ -111,7 +111,7 @@ def _with(
     rows = measure_rows(arcs, typed)
     lines = {**question_lines(arcs, typed, {}), **changed}
     state = state_of(arcs, typed, rows, lines)
-    if stops and state["sign"] == "computed":  # whatever else stops it is told where it is settled
+    if stops and gives_way(state):  # whatever else stops it is told where it is settled
         state = {"text": say("numbers.state_stopped"), "sign": "stop"}
     ask = asked(lines) if arcs.settled and not arcs.refusals and not is_stopped(rows) else ""
     go = say("numbers.go")

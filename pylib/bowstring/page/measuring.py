@@ -33,6 +33,7 @@ from bowstring.units.tape import Tape
 from bowstring.words import remembered, say
 
 if TYPE_CHECKING:  # an answer is needed only by what is asked later
+    from bowstring.faces.numbers import StateOfJob
     from bowstring.job.form import JobForm
     from bowstring.job.job import Job
     from bowstring.page.answering import LastAnswer
@@ -119,13 +120,8 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
             "site_plan": plan,
         }
     done, building = _done(answered, asked, last), bool(marks_of(asked["fields"]))
-    later: dict[str, object] = dict(numbers_later(answered, fields, done, shown_here(), building=building))
-    from bowstring.page.facing import forms_of, read_state, standing_of
-
-    state = later["state"]
-    if isinstance(state, dict) and (state["sign"] == "computed" or state["text"] == say("numbers.state_in_dig")):
-        told = read_state(answered, fields) or standing_of(answered, fields)
-        later["state"] = told or (forms_of(answered, fields) if state["sign"] == "computed" else None) or state
+    made = numbers_later(answered, fields, done, shown_here(), building=building)
+    later: dict[str, object] = {**made, "state": _bar(made["state"], answered, fields)}
     if not answered["stops"]:
         later |= _old_numbers(answered, asked, last)
     if asked.get("panel") == "way":
@@ -133,6 +129,17 @@ def shown_later(asked: Asked, last: LastAnswer) -> Mapping[str, object]:
 
         later["site_plan"] = site_plan_html(answered)
     return later
+
+
+def _bar(state: StateOfJob, answered: Answer, fields: dict[str, str]) -> Mapping[str, object]:
+    """What the bar says where nothing is asked any more: of the checks, the ground, and forms' cards."""
+    from bowstring.faces.numbers import gives_way
+    from bowstring.page.facing import forms_of, read_state, standing_of
+
+    if not gives_way(state):
+        return state
+    told = read_state(answered, fields) or standing_of(answered, fields)
+    return told or (forms_of(answered, fields) if state["sign"] == "computed" else None) or state
 
 
 def _done(answered: Answer, asked: Asked, last: LastAnswer) -> tuple[int, ...]:

@@ -151,6 +151,14 @@ def test_the_bar_says_so_till_a_stake_is_driven_and_leads_to_the_buttons(job: di
     assert numbers(driven)["state"]["text"] == say("numbers.state_done") and "data-fill" not in numbers(driven)["slab"]
 
 
+def test_a_stop_comes_before_it() -> None:
+    around = [["20 ft", "-2 ft"], ["28 ft", "-2 ft"], ["28 ft", "2 ft"], ["20 ft", "2 ft"]]
+    over = {**WALK, "method": "halving", "ground": [{"name": "shed", "stops": "tape", "outline": around}]}
+    assert answer_to(over)["stops"] and answer_to(over)["in_dig"] is not None
+    told = json.loads(Calls().handle("numbers_later", json.dumps({"fields": fields_of_job(over)})))["state"]  # type: ignore[arg-type]
+    assert told == {"text": say("numbers.state_stopped"), "sign": "stop"}
+
+
 @pytest.mark.parametrize("job", [
     {**ARC, "slab": {"thickness": "4 in"}}, {**FILL, "drawn_to": "centre"},
     {**WALK, "offset": "3 ft", "toward": "outside"}, {**WALK, "after": [{"straight": "20 ft"}]},

@@ -68,7 +68,7 @@ def held(plan: Plan) -> Formed | None:
 def at_forms(plan: Plan) -> list[str]:
     """Return what holds the concrete below boards that are lower than it: of a slab earth banked against their foot,
     where they are a little low; a taller board is told by itself."""
-    return [*edge_told(plan), *_apron_told(plan), *_bank(plan, lowest(plan, edge=False), "boards.bank")]
+    return [*below_told(plan), *_bank(plan, lowest(plan, edge=False), "boards.bank")]
 
 
 def edge_told(plan: Plan) -> list[str]:
@@ -77,9 +77,14 @@ def edge_told(plan: Plan) -> list[str]:
     return _bank(plan, lowest(plan, edge=True), "boards.bank_edge") if low is None else [_below(plan, low, "edge")]
 
 
+def below_told(plan: Plan) -> list[str]:
+    """Return the same of a thick edge and an apron's edge."""
+    return [*edge_told(plan), *_apron_told(plan)]
+
+
 def edge_notes(plan: Plan) -> list[str]:
-    """Return the same for the card of the boards, of a thick edge and an apron's edge."""
-    return [unstarred(text) for text in (*edge_told(plan), *_apron_told(plan))]
+    """Return that for the card of the boards."""
+    return [unstarred(text) for text in below_told(plan)]
 
 
 def _apron_told(plan: Plan) -> list[str]:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from bowstring.forming.boards import LEVELS, least_edge
 from bowstring.forming.line.tops import HANDS
 from bowstring.report.forming import boards_bending as bending
-from bowstring.report.forming.at_forms import at_forms
+from bowstring.report.forming.at_forms import at_forms, below_told
 from bowstring.report.forming.boards_cutting import unit_of
 from bowstring.report.forming.boards_how import past_told, run_on, taken
 from bowstring.report.forming.boards_list import RANKS, SELECTED
@@ -45,7 +45,7 @@ def paper_lines(made: LineBoards, found: LineCut) -> list[str]:
     """Return what the form sheet says of the boards: how they are cut, joined and held."""
     splices = [_splice(made)] if any(found.splices().values()) else []
     held = [say("lined.pulls_off"), say("boards.screw_all")]
-    return [*_ordered(made, found), *splices, *held, *at_forms(made.plan.plan)]
+    return [*_ordered(made, found), *splices, *held, *below_told(made.plan.plan)]
 
 
 def _unit(made: LineBoards) -> str:
