@@ -10,9 +10,11 @@ MESSAGES = {
         "At {end} the left top comes to {first}, the right to {last}. Take a level on the old concrete."
     ),
     "ends.top_met": (
-        "At {end} the outer top is the one you gave: it meets. The inner comes to {last}: take a level there."
+        "At {end} the outer top is the one you gave: it meets if that was measured there. Measure the inner, too: it "
+        "comes to {last}."
     ),
     "ends.top_met.of_line": (
-        "At {end} the left top is the one you gave: it meets. The right comes to {last}: take a level there."
+        "At {end} the left top is the one you gave: it meets if that was measured there. Measure the right, too: it "
+        "comes to {last}."
     ),
 }

@@ -14,7 +14,9 @@ MESSAGES = {
     "ends.draw": "old concrete",
     "ends.draw_hatched": "hatched: old concrete",
     # the edges and the dig
-    "ends.told": "At {ends}, against the old concrete: no end form, no dig past it, an isolation strip between.",
+    "ends.told": (
+        "At {ends}, against the old concrete: no end form, no dig past it. The isolation strip comes out of the length."
+    ),
     "ends.told_wall": "At {ends}, against the old concrete: no end form, no dig past it. The joint: as the drawing says.",
     "ends.dig_stops": "At {ends} stop at the old concrete; don't undercut it.",
     "ends.sign": "Strip at {ends}; tops meet",
@@ -44,9 +46,11 @@ MESSAGES = {
     "ends.top_open.of_line": "At {end} the left top comes to {first}, the right to {last}. Shoot the old concrete there.",
     "ends.lip": "A lip trips.",
     "ends.top_met": (
-        "At {end} the outer top is the one you gave: it meets. The inner comes to {last}: shoot the old concrete there."
+        "At {end} the outer top is the one you gave: it meets if you shot it there. Shoot the inner, too: it comes to "
+        "{last}."
     ),
     "ends.top_met.of_line": (
-        "At {end} the left top is the one you gave: it meets. The right comes to {last}: shoot the old concrete there."
+        "At {end} the left top is the one you gave: it meets if you shot it there. Shoot the right, too: it comes to "
+        "{last}."
     ),
 }

@@ -13,7 +13,10 @@ MESSAGES = {
     "ends.of_line.B": "el final",
     "ends.draw": "~concreto~ viejo",
     "ends.draw_hatched": "rayado: ~concreto~ viejo",
-    "ends.told": "En {ends}, contra el ~concreto~ viejo: sin cabezal, sin excavar más allá, con tira de aislamiento.",
+    "ends.told": (
+        "En {ends}, contra el ~concreto~ viejo: sin cabezal, sin excavar más allá. La tira de aislamiento sale "
+        "del largo."
+    ),
     "ends.told_wall": (
         "En {ends}, contra el ~concreto~ viejo: sin cabezal, sin excavar más allá. La ~junta~: según el ~plano~."
     ),
@@ -50,11 +53,9 @@ MESSAGES = {
     ),
     "ends.lip": "Un escalón hace tropezar.",
     "ends.top_met": (
-        "En {end} el canto exterior es el que dio: coincide. El interior queda {last}: mida ahí la altura del "
-        "~concreto~ viejo."
+        "En {end} el canto exterior es el que dio: coincide si se midió ahí. Mida también el interior: queda {last}."
     ),
     "ends.top_met.of_line": (
-        "En {end} el canto izquierdo es el que dio: coincide. El derecho queda {last}: mida ahí la altura del "
-        "~concreto~ viejo."
+        "En {end} el canto izquierdo es el que dio: coincide si se midió ahí. Mida también el derecho: queda {last}."
     ),
 }
