@@ -16,7 +16,7 @@ from bowstring.faces.question_lines import question_lines, side_of
 from bowstring.faces.questions import ASKS
 from bowstring.faces.settling import Arcs, Typed, arcs_of_fields
 from bowstring.faces.slab_beside import slab_beside
-from bowstring.faces.slab_lines import is_side_open, side_asked
+from bowstring.faces.slab_lines import is_side_open, is_wall, side_asked
 from bowstring.faces.slab_told import slab_told
 from bowstring.faces.typed_dig import clear_of_dig
 from bowstring.words import say
@@ -121,7 +121,7 @@ def state_of(arcs: Arcs, typed: Typed, rows: Mapping[str, MeasureRow], lines: Ma
     count = sum(line["state"] == OPEN for line in lines.values())
     if count:
         return _state("ask", say("numbers.state_open", count=count))
-    if clear_of_dig(arcs, typed, side_of(arcs, typed)):
+    if is_wall(typed) and clear_of_dig(arcs, typed, side_of(arcs, typed)):  # a slab's hubs have a card of their own
         return _state("ask", say("numbers.state_in_dig"), SETS_CLEAR)
     if is_side_open(typed):
         return _state("ask", side_asked(typed), "slab")

@@ -10,7 +10,6 @@ from bowstring.faces.help_line import fill_button
 from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.faces.slab_lines import is_side_open, side_asked
-from bowstring.job.terms import is_lined
 from bowstring.page.answering import LastAnswer, label_at
 from bowstring.page.beside import marks_of
 from bowstring.page.called import called
@@ -173,8 +172,8 @@ def _state(answered: Answer, fields: Mapping[str, str], old: dict[int, list[str]
 
 
 def _takes_stakes(answered: Answer, fields: Mapping[str, str]) -> bool:
-    """Tell whether the dig takes the stakes, none of which is driven: see ``faces.typed_dig``."""
-    if fields.get("stood", "").strip() or not (fields.get("slab-poured") == "wall" or not is_lined(fields)):
+    """Tell whether the dig takes the stakes, none of which is driven, and no card of hubs tells of it: a wall's."""
+    if fields.get("stood", "").strip() or fields.get("slab-poured") != "wall":
         return False
     return answered["in_dig"] is not None
 

@@ -131,7 +131,7 @@ PAD = {**ARC, "slab": {"fills": True, "thickness": "4 in", "sides": "10 ft"}}
 
 
 @pytest.mark.parametrize("job", [WALL, WALK, FILL, PAD], ids=["wall", "walk", "filled", "pad"])
-def test_the_bar_says_so_till_a_stake_is_driven_and_leads_to_the_buttons(job: dict[str, Any]) -> None:
+def test_the_bar_says_so_of_a_wall_till_a_stake_is_driven_and_the_panel_of_any(job: dict[str, Any]) -> None:
     fields = fields_of_job(job)  # type: ignore[arg-type]
     calls = Calls()
 
@@ -141,7 +141,10 @@ def test_the_bar_says_so_till_a_stake_is_driven_and_leads_to_the_buttons(job: di
         return [dict(numbers(typed)["state"]), later["state"], face["state"]]
 
     told = {"text": say("numbers.state_in_dig"), "sign": "ask", "panel": "slab"}
-    assert bars(fields) == [told] * 3
+    if job is WALL:
+        assert bars(fields) == [told] * 3
+    else:  # two passes are how a slab is built: its hubs have a card
+        assert [bar["sign"] for bar in bars(fields)] == ["computed"] * 3
     fills = [json.loads(unescape(text)) for text in re.findall('data-fill="([^"]*)"', numbers(fields)["slab"])]
     assert fills == [way["fields"] for way in answer_to(job)["in_dig"]["ways"]]
     for fill in fills:
