@@ -62,7 +62,7 @@ def test_on_the_other_hand_nothing_is_judged_that_touches_a_stake() -> None:
     told = shown(fields)
     assert set(kinds(told["html"]).values()) == {"waits"}
     assert say("read.waits", told="M, Q1, Q2 and 4 more set by old numbers") in told["html"]
-    assert told["state"]["text"] == "Old numbers: M, Q1 and 5 more" and told["badges"]["checks"] == ""
+    assert told["state"]["text"] == "Old numbers: M, Q1 +5" and told["badges"]["checks"] == ""
     paper = shown(fields, "paper")["html"]
     assert ticked(paper) == 0 and say("read.waits", told="M, Q1, Q2 and 4 more set by old numbers") in paper
 

@@ -163,7 +163,7 @@ def test_a_stake_that_was_got_elsewhere_has_its_partner_square_across() -> None:
     mark = about_center(turn, 57 * FOOT, share) - about_center(turn, 57 * FOOT, 0)
     assert row["along"] < plain["along"] - 0.05
     assert (row["along"], row["off"]) == pytest.approx((mark.real, mark.imag), abs=1e-9)
-    assert any("stands off the arc" in text for text in part["stick"]["how"])
+    assert part["off_line"] and all(text.startswith("M stands") for text in part["off_line"])
 
 
 @pytest.mark.parametrize("edge", ["outside", "inside", "centre"])

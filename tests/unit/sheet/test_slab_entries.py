@@ -17,4 +17,4 @@ def test_a_length_of_the_slab_has_a_plain_name(place: str) -> None:
 
 def test_a_row_is_told_by_its_number() -> None:
     assert entry_name("board.lengths[1]") == "board length 2"
-    assert entry_name("grade.ground[0].level") == "height of the ground, row 1"
+    assert entry_name("grade.ground[0].level") == "the ground, row 1"

@@ -29,7 +29,7 @@ MESSAGES = {
     "ends.first_lap": "Clamp one end at {end}, along the old concrete's edge, and screw it.",
     "ends.past_lap": "Past {ends}, stakes for the lap are counted: none where you cut the boards.",
     "ends.form": "end form at {ends}",
-    "ends.stakes": "End form at {ends}: every {gap}, {gaps} even spaces, ends included.",
+    "ends.stakes": "End form at {ends}: every {gap}, {spaces}, ends included.",
     "ends.wall_form": "End form at {ends} only: {width} wide, {height} high.",
     "ends.wall_none": "No end forms: both ends meet the old concrete.",
     "ends.buy": "Buy isolation strip, too: {pieces}, {gap} thick, {deep} deep.",

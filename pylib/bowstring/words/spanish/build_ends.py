@@ -30,7 +30,7 @@ MESSAGES = {
     "ends.first_lap": "Prense una punta en {end}, por el borde del ~concreto~ viejo, y atorníllela.",
     "ends.past_lap": "Pasando {ends} se cuentan ~estacas~ para el traslape: ninguna si corta ahí las ~tablas~.",
     "ends.form": "cabezal en {ends}",
-    "ends.stakes": "Cabezal en {ends}: cada {gap}, {gaps} espacios iguales, con las puntas.",
+    "ends.stakes": "Cabezal en {ends}: cada {gap}, {spaces}, con las puntas.",
     "ends.wall_form": "Cabezal solo en {ends}: de {width} x {height} de alto.",
     "ends.wall_none": "Sin cabezales: los dos extremos topan con ~concreto~ viejo.",
     "ends.buy": "Compre también tira de aislamiento: {pieces}, {gap} de grueso, {deep} de hondo.",
