@@ -111,7 +111,7 @@ def test_an_isolation_joint_stands_at_each_such_end_over_its_own_width(job: Job,
     assert (joints["count"], joints["rows"]) == (before["joints"]["count"], before["joints"]["rows"])
     for end, wide in (("A", at_a), ("B", at_b)):
         assert (
-            f'*1/2" isolation joint at {end}*, against the old concrete: {wide} long, 4" deep, all of the concrete.'
+            f'*1/2" isolation joint at {end}*, against the old concrete: {wide} long, 4" deep, the full depth.'
             in joints["lines"]
         )
     assert joints["lines"].count("Dowels there or none: as the drawing says.") == 1

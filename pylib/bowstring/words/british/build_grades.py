@@ -51,7 +51,7 @@ MESSAGES = {
     "grades.inches_govern": (
         "Where the two differ, the inches govern: a form is set by them. A staff is read in hundredths."
     ),
-    "grades.far_rods": "These look like staff readings: mark them so, with the instrument's level.",
+    "grades.far_rods": "These look like staff readings: mark them so, with the height of collimation.",
     "grades.far_hi": "The instrument is at {hi}, the top at A at {top}. Measure both from one benchmark.",
     "grades.far_no_top": "The top at A has no level: type it first.",
     "grades.instrument_low": "The instrument stands lower than the top at {stake}: no staff can be read there.",

@@ -173,7 +173,7 @@ MESSAGES = {
     "boards.too_wide_smooth": (
         "That is wide: a board that lies straight between stakes misses the curve by more than {face}."
     ),
-    "boards.stakes_ends": "End forms at {ends}, each: every {gap}, {spaces}, ends included.",
+    "boards.stakes_ends": "End forms at {ends}: every {gap}, {spaces} in each form, a stake at both ends.",
     "boards.kicker_stakes": "Kickers aren't counted: a stake more for each one.",
     "boards.past_each": "One or more past {ends} hold the board along the straight.",
     "boards.at_splices": "One more at each splice. Shift a stake that the splice covers.",

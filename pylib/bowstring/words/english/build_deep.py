@@ -99,7 +99,9 @@ MESSAGES = {
     "deep.edge_both": "along both curves and the sides",
     "deep.edge_building": "along the curve, sides and building",
     "deep.edge_dug": "*Thick edge:* trench {where}, inside the forms, *{wide}* wide, *{deep}* under the tops.",
-    "deep.edge_no_base": "*Thick edge:* trench {where}, inside the forms, *{wide}* wide; {depth} of concrete under the tops.",
+    "deep.edge_no_base": (
+        "*Thick edge:* trench {where}, inside the forms, *{wide}* wide; {depth} of concrete under the tops."
+    ),
     "deep.edge_footing": "Don't dig under the building's footing.",
     "deep.edge_signed": "{depth}; {wide}",
     "deep.edge_bed": "Thick edge, {where}: {wide} wide, there the base is *{depth} under the form tops*.",

@@ -17,7 +17,9 @@ MESSAGES = {
     "ends.told": (
         "At {ends}, against the old concrete: no end form, no dig past it. The isolation strip comes out of the length."
     ),
-    "ends.told_wall": "At {ends}, against the old concrete: no end form, no dig past it. The joint: as the drawing says.",
+    "ends.told_wall": (
+        "At {ends}, against the old concrete: no end form, no dig past it. The joint: as the drawing says."
+    ),
     "ends.dig_stops": "At {ends} stop at the old concrete; don't undercut it.",
     "ends.sign": "Strip at {ends}; tops meet",
     # the boards
@@ -27,7 +29,7 @@ MESSAGES = {
     ),
     "ends.no_lap": "At {ends} stake the boards' ends, tight to the old concrete.",
     "ends.first_lap": "Clamp one end at {end}, along the old concrete's edge, and screw it.",
-    "ends.past_lap": "Past {ends}, stakes for the lap are counted: none where you cut the boards.",
+    "ends.past_lap": "Past {ends}, stakes for the lap are counted. Where you cut the boards, leave them out.",
     "ends.form": "end form at {ends}",
     "ends.stakes": "End form at {ends}: every {gap}, {spaces}, ends included.",
     "ends.wall_form": "End form at {ends} only: {width} wide, {height} high.",
@@ -36,14 +38,18 @@ MESSAGES = {
     "ends.buy_full": "Buy isolation strip, too: {pieces}, {gap} thick, as deep as the concrete.",
     # the joints
     "ends.joint": (
-        "*{gap} isolation joint at {end}*, against the old concrete: {width} long, {deep} deep, all of the concrete."
+        "*{gap} isolation joint at {end}*, against the old concrete: {width} long, {deep} deep, the full depth."
     ),
-    "ends.joint_full": "*{gap} isolation joint at {end}*, against the old concrete: {width} long, as deep as the concrete.",
+    "ends.joint_full": (
+        "*{gap} isolation joint at {end}*, against the old concrete: {width} long, as deep as the concrete."
+    ),
     "ends.dowels": "Dowels there or none: as the drawing says.",
     "ends.joint_wall": "At {ends}, against the old concrete: the joint and its dowels as the drawing says.",
     # the tops
     "ends.top_open": "At {end} the outer top comes to {first}, the inner to {last}. Shoot the old concrete there.",
-    "ends.top_open.of_line": "At {end} the left top comes to {first}, the right to {last}. Shoot the old concrete there.",
+    "ends.top_open.of_line": (
+        "At {end} the left top comes to {first}, the right to {last}. Shoot the old concrete there."
+    ),
     "ends.lip": "A lip trips.",
     "ends.top_met": (
         "At {end} the outer top is the one you gave: it meets if you shot it there. Shoot the inner, too: it comes to "

@@ -165,7 +165,9 @@ MESSAGES = {
     "grades.slow_feet": "It falls less than 1/8 in per foot: water may stand on it.",
     "grades.slow_metric": "It falls less than 10 mm per meter: water may stand on it.",
     "grades.each_rounded": "Inches and hundredths of a foot are each rounded from the exact height.",
-    "grades.inches_govern": "Where the two differ, the inches govern: a form is set by them. A rod is read in hundredths.",
+    "grades.inches_govern": (
+        "Where the two differ, the inches govern: a form is set by them. A rod is read in hundredths."
+    ),
     "grades.source_running": "The limit of 5% is 1:20, 2010 ADA Standards, 403.3: confirm it in the current code.",
     "grades.source_cross": (
         "The limit of 1:48 across is quoted from the same standard: 1/4 in per foot, nothing to spare."

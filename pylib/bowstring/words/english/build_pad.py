@@ -40,7 +40,9 @@ MESSAGES = {
     "pad.pull": "Pull {sides} back from each: corner A-2 is straight back of {a}, B-2 of {b}.",
     "pad.stand_straight": "Form stakes of the sides and the back stand {size} off the edge: the {board} goes between.",
     "pad.stand_sides": "Form stakes of the sides stand {size} off the edge: the {board} goes between.",
-    "pad.stand_beside": "The first {past} of a side next to the curve, they stand {size} off: the curved {board} is there.",
+    "pad.stand_beside": (
+        "The first {past} of a side next to the curve, they stand {size} off: the curved {board} is there."
+    ),
     "pad.no_back.wrong": "A square end stands behind straight sides, and this slab has none.",
     "pad.no_back.remedy": "Give the sides' length and one rounded end, or leave the square end out.",
     "pad.no_along.wrong": "How far round a thick edge runs is asked behind straight sides, and this slab has none.",
@@ -64,7 +66,9 @@ MESSAGES = {
     "pad.more_building": "the back is low by {slope}: ask",
     "pad.water_building": "Water runs to the building. Slope it away, or ask the designer.",
     "pad.set_back": "The back form runs between the side forms, A-2 to B-2: {chord}.",
-    "pad.set_other": "Set the other curve with the same numbers, A-2 for {a} and B-2 for {b}. It rounds to the other side.",
+    "pad.set_other": (
+        "Set the other curve with the same numbers, A-2 for {a} and B-2 for {b}. It rounds to the other side."
+    ),
     "pad.other_left": "Stand at A-2, face B-2: the other curve is on your LEFT.",
     "pad.other_right": "Stand at A-2, face B-2: the other curve is on your RIGHT.",
     "pad.sides_head": "The straight sides",
@@ -78,7 +82,9 @@ MESSAGES = {
     "pad.straight_forms": "straight: sides, back",
     "pad.side_forms": "straight: sides",
     "pad.back_form": "straight: back",
-    "pad.carry_tangent": "Carry the curved board {past} past {a} and {b}, down the sides. Butt the side forms to its ends.",
+    "pad.carry_tangent": (
+        "Carry the curved board {past} past {a} and {b}, down the sides. Butt the side forms to its ends."
+    ),
     "pad.carry_corner": "Carry the curved board {past} past {a} and {b}, straight on: there it stays in the dig.",
     "pad.bevel": "Butt the side forms to its face: bevel their ends {angle} off square, {face} to the face.",
     "pad.bevel_marked": "Where the saw won't tilt so far, mark {face} to the face and cut along the mark.",

@@ -183,7 +183,10 @@ MESSAGES = {
         "offset to the mid-ordinate."
     ),
     "note.tolerance": "No tolerance was given, so this sheet can't say whether a miss matters.",
-    "note.spring": "A sprung board bends evenly between stakes but runs straight at its ends: carry it past those that are free.",
+    "note.spring": (
+        "A sprung board bends evenly between stakes but runs straight at its ends. Carry it past each clear end "
+        "of the arc."
+    ),
     "note.square": "A mid-ordinate out of square hardly shows at its own stake; it shows one round later.",
     "caution.method_blocked": (
         "Don't build from this sheet: you can't use {method} on this ground. {why} See the advice."

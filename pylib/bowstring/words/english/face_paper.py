@@ -243,7 +243,7 @@ MESSAGES = {
     "paper.no_check_left": "Every distance here is read by a step. Tape each number twice.",
     "paper.no_check_tolerance": "No check catches a miss within the tolerance. Use a finer tape.",
     # the end
-    "paper.spring": "Spring the board. Carry it past each free end. Fix one end first; stand clear.",
+    "paper.spring": "Spring the board. Carry it past each clear end. Fix one end first; stand clear.",
     "paper.hubs": "Read each tack once more. If it's off, move the tack, not the hub.",
     "paper.back_stick": "Cut a stick {shown} long. Swing it from each stake back to the line.",
     "paper.within": "Within {tolerance}; numbers to {mark}. Out by more: find out why.",

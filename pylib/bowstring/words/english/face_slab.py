@@ -42,13 +42,19 @@ MESSAGES = {
     "numbers.slab_pad": "Fills the curve, with sides|{chord} wide, {deep} long overall, {area}.",
     "numbers.slab_no_sides": "No straight sides|The curve is over a half circle: its ends turn back under it.",
     "numbers.slab_no_inner": "No inner edge|The slab reaches the arc's center. Check the width and the side.",
-    "numbers.slab_no_inner.of_wall": "No inner face|The wall reaches the arc's center. Check the thickness and the side.",
+    "numbers.slab_no_inner.of_wall": (
+        "No inner face|The wall reaches the arc's center. Check the thickness and the side."
+    ),
     "numbers.slab_centre": "Half to each side|Your drawing is to the centerline, so the slab lies on both sides of it.",
-    "numbers.slab_centre.of_wall": "Half to each side|Your drawing is to the centerline, so the wall lies on both sides of it.",
+    "numbers.slab_centre.of_wall": (
+        "Half to each side|Your drawing is to the centerline, so the wall lies on both sides of it."
+    ),
     "numbers.slab_which": (
         "Which side is the slab on?|Your drawing is to the centerline, but the slab is on one side of it."
     ),
-    "numbers.slab_which.of_wall": "Which side is the wall on?|Your drawing is to the centerline, but the wall is on one side of it.",
+    "numbers.slab_which.of_wall": (
+        "Which side is the wall on?|Your drawing is to the centerline, but the wall is on one side of it."
+    ),
     "numbers.slab_both": "It is on both sides",
     "numbers.slab_line": "It isn't the centerline",
     # the pictures

@@ -45,7 +45,9 @@ MESSAGES = {
     "card.centre_half": "String {start} to {end}. Drive {peg}, the center, at its midpoint.",
     "card.centre_near": "String {start} to {end}. From its midpoint, square off {hand}. Drive {peg}.",
     "card.swing": "Hook on {start}. Facing {other}, swing to the {hand}. Drive {stake}.",
-    "card.string_and_middle": "String {start} to {end}. Facing {end}: curve {curve}, turns {turns}. Mark midpoint; zero there.",
+    "card.string_and_middle": (
+        "String {start} to {end}. Facing {end}: curve {curve}, turns {turns}. Mark midpoint; zero there."
+    ),
     "card.string_middle": "Mark the midpoint of string {start} to {end}. Zero the tape there.",
     "card.ordinate": "Mark along string {first} to {last}. Square off to the {hand}. Drive {stake}.",
     "card.ordinate_mid": "From the string's midpoint go toward {end}. Facing B, square off {hand}. Drive {stake}.",
@@ -77,7 +79,7 @@ MESSAGES = {
     "card.produce_first": "Mark along {start} to {other}. Facing the mark, swing {hand}. Drive {stake}.",
     "card.produce": "Carry line {other}-{start} on, mark it. Facing the mark, swing {hand}. Drive {stake}.",
     "card.checks": "Tape the checks before anybody builds on these stakes.",
-    "card.board": "Spring the board along the stakes. Carry it past each free end.",
+    "card.board": "Spring the board along the stakes. Carry it past each clear end.",
     "card.draw.title": "Step {number}: {title}",
     "card.draw.not_to_scale": "not to scale",
     "card.step": "Step {number} of {count}",
@@ -137,7 +139,7 @@ MESSAGES = {
     "card.label.turn_plunged": "plunged, turn to the {hand}",
     "card.label.tape_line": "tape along that line, from {start}",
     "card.label.onto": "from {other} onto that line",
-    "card.label.overrun": "past each free end, straight on",
+    "card.label.overrun": "past each clear end, straight on",
     "card.right.short_chords": "Square when both short chords match.",
     "card.right.offset_again": "Tape the offset again.",
     "card.right.both_read": "Square when both ends read the same.",

@@ -123,9 +123,9 @@ MESSAGES = {
     "forming.note.footing": "Footing under the middle: {wide} wide, {deep} thick.",
     "forming.note.level": "Level lengths: hold the tape level.",
     "forming.note.hub_stray": "{stake}'s hub: {off}; write {usual} on it.",
-    "forming.note.off_gauge": "From {stake}, off the arc: outer edge {outer}, inner edge {inner}.",
-    "forming.note.off_gauge_line": "From {stake}, off the arc: left edge {left}, right edge {right}.",
-    "forming.note.off_curve": "From {stake}, off the arc: curved edge {edge}.",
+    "forming.note.off_gauge": "From {stake} (it's off the arc): outer edge {outer}, inner edge {inner}.",
+    "forming.note.off_gauge_line": "From {stake} (it's off the arc): left edge {left}, right edge {right}.",
+    "forming.note.off_curve": "From {stake} (it's off the arc): curved edge {edge}.",
     "forming.note.off_many": "Stakes stand off the arc: their distances are under Build.",
     "forming.note.got": "A stake stands off the arc: gauge from the board there.",
     "forming.note.long_stick": "Long for a stick: use a tape, tight and level.",
@@ -160,7 +160,9 @@ MESSAGES = {
     "forming.note.rod": "There the rod reads {reading}.",
     "forming.note.every_top": "All tops: Build, and paper.",
     "forming.note.footing_first": "Footing first: order {order}.",
-    "forming.note.joints_isolated": "{count} joints: mark both tops. Saw {sawn}, {depth} deep; {isolated} are isolation.",
+    "forming.note.joints_isolated": (
+        "{count} joints: mark both tops. Saw {sawn}, {depth} deep; {isolated} are isolation."
+    ),
     "forming.note.joints": "{count} joints: mark both tops; cut {depth}.",
     "forming.note.bulkhead": "Bulkhead ready at joint {joint}.",
     "forming.note.burns": "Wet cement burns: gloves, boots, kneepads.",

@@ -171,7 +171,7 @@ MESSAGES = {
     "boards.reason_said": "Esa ~separación~ la dio usted.",
     "boards.too_wide_bow": "Es mucha: el ~concreto~ fresco comba la ~tabla~ más de {bow}.",
     "boards.too_wide_smooth": "Es mucha: si queda recta entre ~estacas~, la ~tabla~ falla la curva por más de {face}.",
-    "boards.stakes_ends": "Cabezales en {ends}, cada uno: cada {gap}, {spaces}, con las puntas.",
+    "boards.stakes_ends": "Cabezales en {ends}: cada {gap}, {spaces} por cabezal, con ~estaca~ en cada punta.",
     "boards.kicker_stakes": "Los puntales no se cuentan: una ~estaca~ más por cada uno.",
     "boards.past_each": "Una o más pasando {ends} sujetan la ~tabla~ a lo largo de la recta.",
     "boards.at_splices": "Una más en cada empalme. Corra la ~estaca~ que le estorbe al empalme.",
@@ -179,8 +179,12 @@ MESSAGES = {
     "boards.tops": "Que las ~estacas~ no pasen del canto de arriba de la ~tabla~.",
     "boards.bank": "La {board} tiene {height} de alto, {gap} menos que la losa: arrime tierra a su pie.",
     "boards.bank_edge": "La {board} tiene {height} de alto, {gap} menos que el borde grueso: arrime tierra a su pie.",
-    "boards.below_edge": "*Borde de {deep}: {board} de {height}*, abajo {gap} de tierra cortada, o ~forma~ completa.",
-    "boards.below_apron": "*Tramo de {deep}: {board} de {height}*, abajo {gap} a plomo, o ~forma~ completa.",
+    "boards.below_edge": (
+        "*Borde grueso {deep}: {board} de {height}*, abajo {gap} de tierra cortada, o ~forma~ completa."
+    ),
+    "boards.below_apron": (
+        "*Tramo grueso {deep}: {board} de {height}*, abajo {gap} de corte a plomo, o ~forma~ completa."
+    ),
     "boards.not_layout": "No son las ~estacas~ de ~trazo~: márquelas distinto.",
     # what was taken
     "boards.taken_head": "Lo que se tomó",

@@ -124,7 +124,7 @@ MESSAGES = {
         "Corte y relleno {where} son hasta el fondo de la zanja, *{deep}* abajo de los cantos. En A-2 y B-2, hasta "
         "abajo de la base."
     ),
-    "deep.past_held": "Afuera excave solo al pie de la ~tabla~, sin base.",
+    "deep.past_held": "Más afuera excave solo hasta el pie de la ~tabla~, sin base.",
     "deep.past_boards": "Ábrala hasta la línea de excavación: sus ~tablas~ bajan {foot}.",
     "deep.edge_asked": "*¿Borde grueso todo alrededor?*",
     "deep.edge_or": "Solo {where}: *{order}*.",

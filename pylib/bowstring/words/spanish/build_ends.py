@@ -14,30 +14,30 @@ MESSAGES = {
     "ends.draw": "~concreto~ viejo",
     "ends.draw_hatched": "rayado: ~concreto~ viejo",
     "ends.told": (
-        "En {ends}, contra el ~concreto~ viejo: sin cabezal, sin excavar más allá. La tira de aislamiento sale "
-        "del largo."
+        "En {ends}, contra el ~concreto~ viejo: sin cabezal, sin excavar más allá. La tira de aislamiento se "
+        "descuenta del largo."
     ),
     "ends.told_wall": (
         "En {ends}, contra el ~concreto~ viejo: sin cabezal, sin excavar más allá. La ~junta~: según el ~plano~."
     ),
-    "ends.dig_stops": "En {ends} párese en el ~concreto~ viejo y no excave por debajo.",
+    "ends.dig_stops": "En {ends} la excavación llega hasta el ~concreto~ viejo; no excave por debajo de él.",
     "ends.sign": "Tira en {ends}; al ras",
     "ends.lap": (
         "En {ends} traslape las ~tablas~ por el borde del ~concreto~ viejo. Contra ~guarnición~ o muro, córtelas ahí "
         "y ponga ~estacas~ en las puntas."
     ),
-    "ends.no_lap": "En {ends} ponga ~estacas~ en las puntas de las ~tablas~, pegadas al ~concreto~ viejo.",
+    "ends.no_lap": "En {ends} las ~tablas~ van a tope con el ~concreto~ viejo, con ~estaca~ en cada punta.",
     "ends.first_lap": "Prense una punta en {end}, por el borde del ~concreto~ viejo, y atorníllela.",
-    "ends.past_lap": "Pasando {ends} se cuentan ~estacas~ para el traslape: ninguna si corta ahí las ~tablas~.",
+    "ends.past_lap": "Pasando {ends} se cuentan ~estacas~ para el traslape. Si ahí corta las ~tablas~, no las ponga.",
     "ends.form": "cabezal en {ends}",
-    "ends.stakes": "Cabezal en {ends}: cada {gap}, {spaces}, con las puntas.",
+    "ends.stakes": "Cabezal en {ends}: cada {gap}, {spaces}, con ~estaca~ en cada punta.",
     "ends.wall_form": "Cabezal solo en {ends}: de {width} x {height} de alto.",
     "ends.wall_none": "Sin cabezales: los dos extremos topan con ~concreto~ viejo.",
     "ends.buy": "Compre también tira de aislamiento: {pieces}, {gap} de grueso, {deep} de hondo.",
     "ends.buy_full": "Compre también tira de aislamiento: {pieces}, {gap} de grueso, tan honda como el ~concreto~.",
     "ends.joint": (
-        "*~Junta~ de aislamiento de {gap} en {end}*, contra el ~concreto~ viejo: {width} de largo, {deep} de hondo, "
-        "todo el ~concreto~."
+        "*~Junta~ de aislamiento de {gap} en {end}*, contra el ~concreto~ viejo: {width} de largo, {deep} de "
+        "hondo, todo el espesor."
     ),
     "ends.joint_full": (
         "*~Junta~ de aislamiento de {gap} en {end}*, contra el ~concreto~ viejo: {width} de largo, tan honda como el "

@@ -55,7 +55,7 @@ MESSAGES = {
     ),
     "pad.against_strip": "Tira de aislamiento junto al edificio: {gap} de grueso, {chord} de largo, {deep}.",
     "pad.strip_deep": "{deep} de hondo",
-    "pad.strip_ends": "{deep} de hondo, *{edge} de hondo* por {ends} en A-2 y en B-2",
+    "pad.strip_ends": "{deep} de hondo, *{edge} de hondo* a lo largo de {ends} en A-2 y en B-2",
     "pad.strip_full": "tan honda como el ~concreto~",
     "pad.strip_signed": "{gap}; {deep}",
     "pad.strip_signed_ends": "{gap}; {deep}, puntas {edge}",

@@ -105,8 +105,8 @@ MESSAGES = {
         "Se cuela primero: pida *{order}* para ella, con {waste} de desperdicio."
     ),
     "pour.form_wall": "Sus ~formas~ y puntales se calculan, no son ~tablas~ con ~estacas~.",
-    "pour.base_dug": "*Base {base}:* {volume} puestos, en la excavación.",
-    "pour.base_slab": "*Base {base}:* {volume} puestos, bajo la losa.",
+    "pour.base_dug": "*Base {base}:* {volume} ya en su lugar, en toda la excavación.",
+    "pour.base_slab": "*Base {base}:* {volume} ya en su lugar, bajo la losa.",
     "pour.bed_dug": (
         "Una base de {base} son {volume} ya en su lugar bajo la losa, {dug} en toda la excavación. Pida más: se "
         "compacta."

@@ -219,7 +219,8 @@ MESSAGES = {
     ),
     "note.tolerance": "No se dio ~tolerancia~, así que esta hoja no puede decir si un error importa.",
     "note.spring": (
-        "La ~tabla~ doblada se curva pareja entre ~estacas~, pero en las puntas queda recta. Pásela donde estén libres."
+        "La ~tabla~ doblada se curva pareja entre ~estacas~, pero en las puntas queda recta. Pásela más allá de "
+        "cada extremo libre."
     ),
     "note.square": "Una ~flecha~ fuera de escuadra casi no se nota en su propia ~estaca~; se nota una ronda después.",
     "caution.method_blocked": (

@@ -83,7 +83,7 @@ MESSAGES = {
     "job.ground_twice.remedy": "Dé una sola altura por ~estaca~ y borde.",
     "job.rod_instrument.wrong": "Las lecturas del estadal no dicen nada sin la altura del aparato.",
     "job.rod_instrument.remedy": "Dé la altura del aparato en las mismas alturas que los cantos.",
-    "job.rod_minus.wrong": "Una lectura del estadal no lleva menos.",
+    "job.rod_minus.wrong": "Una lectura del estadal no lleva signo menos.",
     "job.rod_minus.remedy": "Dé lo que leyó el estadal, o diga que son alturas.",
     "job.ground_inside.wrong": "Esta losa no tiene borde interior.",
     "job.ground_inside.remedy": "Escriba solo la ~estaca~ y la altura: A 98.60.",

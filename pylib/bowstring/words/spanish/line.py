@@ -37,7 +37,9 @@ MESSAGES = {
     "line.no_taper.remedy": "Quite el ancho en B: la losa de una línea tiene un solo ancho.",
     "line.no_fill.wrong": "Una losa que llena la curva tiene un solo ~arco~, y esta línea tiene varios tramos.",
     "line.no_fill.remedy": "Dé un ancho a la losa, o trace el ~arco~ solo.",
-    "line.no_fill_sides.wrong": "Una losa así tiene un solo ~arco~ y lados rectos propios: sin tramos rectos.",
+    "line.no_fill_sides.wrong": (
+        "Una losa que llena la curva tiene un solo ~arco~ y lados rectos propios: sin tramos rectos."
+    ),
     "line.no_fill_sides.remedy": "Quite los tramos rectos. Dé los lados en “{panel}”.",
     "line.no_room.wrong": "Tramo {piece}, borde: {hand}. No cabe: los tramos son cortos para ese ancho.",
     "line.no_room.remedy": "Dé menos ancho o tramos más largos, o ponga un ~arco~ en vez del quiebre.",
