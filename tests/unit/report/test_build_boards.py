@@ -68,7 +68,7 @@ def test_the_walks_edges() -> None:
     assert outer["bow"] is not None and outer["bow"] / INCH == pytest.approx(0.08, abs=0.005)
     # 6 of them behind the two end forms: each is 5 ft wide, at most 4 ft from stake to stake, ends included
     assert (part["stakes"], part["with_spare"]) == (45 + 2 * 3, 57)
-    assert "End forms at A and B, each: every 2' 6\", 2 even spaces, ends included." in part["stakes_how"]
+    assert "End forms at A and B: every 2' 6\", 2 even spaces in each form, a stake at both ends." in part["stakes_how"]
     assert "Kickers aren't counted: a stake more for each one." in part["stakes_how"]
     assert inner["end_miss"] == pytest.approx(57 * FOOT * strip(inner["gap"] / (57 * FOOT)).miss, rel=2e-3)
     assert inner["end_miss_shown"] == "1/8 in"

@@ -70,7 +70,7 @@ def test_the_creek_walks_stakes_by_hand() -> None:
         count += sum(map(ceil, (20 / 3, *arcs, 8.5 / 3))) + 1 + 2
     splices = len(table(told, "lined.splices_head"))
     assert (made["board"], made["stakes"]) == ("1x4", count + splices + 2 * 3)  # each end form is 6 ft wide
-    assert "End forms at both ends, each: every 3' 0\", 2 even spaces, ends included." in told["lines"]
+    assert "End forms at both ends: every 3' 0\", 2 even spaces in each form, a stake at both ends." in told["lines"]
     assert any(line.startswith(f"{ceil(made['stakes'] * 1.1)} stakes: {made['stakes']},") for line in told["lines"])
     assert say("lined.tightest", edge="Arc 3, right edge", radius="21' 0\"") in told["lines"]
     straights = [row for row in table(told, "boards.stakes_head") if row[0].startswith("Straight")]
