@@ -20,7 +20,7 @@ MESSAGES = {
     "ends.told_wall": (
         "En {ends}, contra el ~concreto~ viejo: sin cabezal, sin excavar más allá. La ~junta~: según el ~plano~."
     ),
-    "ends.dig_stops": "En {ends} la excavación llega hasta el ~concreto~ viejo; no excave por debajo de él.",
+    "ends.dig_stops": "En {ends} excave solo hasta el ~concreto~ viejo; no lo socave.",
     "ends.sign": "Tira en {ends}; al ras",
     "ends.lap": (
         "En {ends} traslape las ~tablas~ por el borde del ~concreto~ viejo. Contra ~guarnición~ o muro, córtelas ahí "
