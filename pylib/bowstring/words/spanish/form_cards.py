@@ -123,7 +123,7 @@ MESSAGES = {
     "forming.note.strip": "Tira de aislamiento en el edificio: {gap}, {deep}.",
     "forming.note.strip_ends": "Tira de aislamiento en {ends}: {gap}, a todo el espesor.",
     "forming.note.lap": "En {ends} traslápela al ~concreto~ viejo, o córtela.",
-    "forming.note.meet": "En {ends} mida primero el ~concreto~ viejo: al ras.",
+    "forming.note.meet": "En {ends}: mida la losa vieja; al ras.",
     "forming.note.footing": "Zapata bajo el medio: {wide} de ancho, {deep} de espesor.",
     "forming.note.level": "Son medidas ~a nivel~: tenga así la ~cinta~.",
     "forming.note.hub_stray": "El ~trompo~ de {stake}: a {off}; escríbale {usual}.",
