@@ -115,9 +115,7 @@ MESSAGES = {
     "forming.note.edges_inside": "La zanja va por dentro de las ~formas~.",
     "forming.note.edges_held": "Afuera excave solo a {foot} abajo, sin base: esa tierra es la ~forma~.",
     "forming.note.edges_boards": "Ábrala hasta la línea de excavación: sus ~tablas~ bajan {foot}.",
-    "forming.note.edges_held_building": (
-        "Afuera excave solo a {foot} abajo, sin base. No excave bajo la zapata del edificio."
-    ),
+    "forming.note.edges_held_building": "Afuera solo {foot} abajo, sin base. No excave bajo la zapata del edificio.",
     "forming.note.edges_boards_building": "Ábrala hasta la línea de excavación, no bajo la zapata del edificio.",
     "forming.note.edges_inside_building": "Zanja por dentro de las ~formas~. No excave bajo la zapata del edificio.",
     "forming.note.strip": "Tira de aislamiento en el edificio: {gap}, {deep}.",
