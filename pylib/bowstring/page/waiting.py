@@ -36,7 +36,7 @@ def _corners(answered: Answer, fields: Typed) -> tuple[Sequence[str], Sequence[s
     """The far corners of a pad as long as their card isn't done, and those of them that stand by old numbers; no card
     of the forms is made where nothing was read there."""
     read = {row["check"] for row in read_of(fields)}
-    if CORNERS not in answered["second_pass"] or not any(end in check for end in FAR for check in read):
+    if not any(end in check for end in FAR for check in read) or CORNERS not in answered["second_pass"]:
         return (), ()
     marks = marks_of(fields)
     card = next(one for one in answered["form_cards"] if one["kind"] == f"form_{CORNERS}")

@@ -55,31 +55,30 @@ def forms_of(plan: Plan) -> list[Formed]:
 
 def lowest(plan: Plan, *, edge: bool) -> Formed | None:
     """Return the lowest board at a thick edge, or where the concrete is as deep as the slab; ``None`` without one."""
-    return min((one for one in forms_of(plan) if one.edge is edge), key=lambda one: one.board.height, default=None)
+    return _lowest(forms_of(plan), edge=edge)
 
 
 def held(plan: Plan) -> Formed | None:
     """Return the lowest board below which cut earth holds a thick edge: no base lies past that. ``None`` where boards
     reach down to it, or as good as that."""
-    low = lowest(plan, edge=True)
-    return low if low and low.gap > practice_of(plan).lowered + DUST else None
+    return _held(plan, forms_of(plan))
 
 
 def at_forms(plan: Plan) -> list[str]:
     """Return what holds the concrete below boards that are lower than it: of a slab earth banked against their foot,
     where they are a little low; a taller board is told by itself."""
-    return [*below_told(plan), *_bank(plan, lowest(plan, edge=False), "boards.bank")]
+    forms = forms_of(plan)
+    return [*_below_told(plan, forms), *_bank(plan, _lowest(forms, edge=False), "boards.bank")]
 
 
 def edge_told(plan: Plan) -> list[str]:
     """Return the same of a thick edge alone."""
-    low = held(plan)
-    return _bank(plan, lowest(plan, edge=True), "boards.bank_edge") if low is None else [_below(plan, low, "edge")]
+    return _edge_told(plan, forms_of(plan))
 
 
 def below_told(plan: Plan) -> list[str]:
     """Return the same of a thick edge and an apron's edge."""
-    return [*edge_told(plan), *_apron_told(plan)]
+    return _below_told(plan, forms_of(plan))
 
 
 def edge_notes(plan: Plan) -> list[str]:
@@ -87,52 +86,33 @@ def edge_notes(plan: Plan) -> list[str]:
     return [unstarred(text) for text in below_told(plan)]
 
 
-def _apron_told(plan: Plan) -> list[str]:
-    apron, forms = plan.said.slab.apron, forms_of(plan)
-    if apron is None or not forms or plan.filled is not None or apron.thickness <= max(one.deep for one in forms):
+def edge_sizes(plan: Plan) -> list[float]:
+    """Return what that is told of, as numbers, metres; none where nothing is told."""
+    forms, apron = forms_of(plan), plan.said.slab.apron
+    if not _below_told(plan, forms):
         return []
-    at = Formed(forms[0].board, apron.thickness, False)
-    return [_below(plan, at, "apron")] if at.gap > practice_of(plan).lowered + DUST else []
-
-
-def _below(plan: Plan, one: Formed, what: str) -> str:
-    alike = len({form.board.height for form in forms_of(plan)}) == 1
-    board = say("boards.board") if alike else name_of(one.board)
-    sizes = {"deep": one.deep, "height": one.board.height, "gap": one.gap}
-    return say(f"boards.below_{what}", board=board, **{key: thick(plan.tape, size) for key, size in sizes.items()})
-
-
-def _bank(plan: Plan, low: Formed | None, key: str) -> list[str]:
-    if low is None or not DUST < low.gap <= practice_of(plan).lowered + DUST:
-        return []
-    shown = plan.tape.show_limit
-    return [say(key, board=name_of(low.board), height=shown(low.board.height), gap=shown(low.gap))]
+    return [*(size for one in forms for size in (one.deep, one.board.height)), *([apron.thickness] if apron else [])]
 
 
 def past_edge(plan: Plan) -> str:
     """Return how it is dug past the trench of a thick edge: to the board's foot where earth is the form, else with the
     trench; empty without such an edge, and where it isn't dug past the forms."""
-    low = lowest(plan, edge=True)
+    forms = forms_of(plan)
+    low = _lowest(forms, edge=True)
     if low is None or not overdig_of(plan):
         return ""
-    return say("deep.past_held" if held(plan) else "deep.past_boards", foot=thick(plan.tape, low.board.height))
+    return say("deep.past_held" if _held(plan, forms) else "deep.past_boards", foot=thick(plan.tape, low.board.height))
 
 
 def trench_notes(plan: Plan) -> list[str]:
     """Return the same for the card of the dig, with what stands at a building."""
     if thick_edge(plan) is None:
         return []
-    low = lowest(plan, edge=True)
-    kind = "inside" if low is None or not overdig_of(plan) else "held" if held(plan) else "boards"
+    forms = forms_of(plan)
+    low = _lowest(forms, edge=True)
+    kind = "inside" if low is None or not overdig_of(plan) else "held" if _held(plan, forms) else "boards"
     foot = thick(plan.tape, low.board.height) if low else ""
     return [say(f"forming.note.edges_{kind}{'_building' if at_building(plan) else ''}", foot=foot)]
-
-
-def edge_sizes(plan: Plan) -> list[float]:
-    """Return what that is told of, as numbers, metres; none where nothing is told."""
-    apron, told = plan.said.slab.apron, edge_notes(plan)
-    sizes = [size for one in forms_of(plan) for size in (one.deep, one.board.height)]
-    return [*sizes, *([apron.thickness] if apron else [])] if told else []
 
 
 def against(plan: Plan, board: Board, *, straight: bool = False) -> float:
@@ -144,3 +124,45 @@ def against(plan: Plan, board: Board, *, straight: bool = False) -> float:
     if edge is None or (straight and isinstance(plan.filled, Pad) and along_of(plan) == "curve"):
         return slab
     return max(slab, min(edge.deep, board.height))
+
+
+def _lowest(forms: list[Formed], *, edge: bool) -> Formed | None:
+    return min((one for one in forms if one.edge is edge), key=lambda one: one.board.height, default=None)
+
+
+def _held(plan: Plan, forms: list[Formed]) -> Formed | None:
+    low = _lowest(forms, edge=True)
+    return low if low and low.gap > practice_of(plan).lowered + DUST else None
+
+
+def _below_told(plan: Plan, forms: list[Formed]) -> list[str]:
+    return [*_edge_told(plan, forms), *_apron_told(plan, forms)]
+
+
+def _edge_told(plan: Plan, forms: list[Formed]) -> list[str]:
+    low = _held(plan, forms)
+    if low is None:
+        return _bank(plan, _lowest(forms, edge=True), "boards.bank_edge")
+    return [_below(plan, low, forms, "edge")]
+
+
+def _apron_told(plan: Plan, forms: list[Formed]) -> list[str]:
+    apron = plan.said.slab.apron
+    if apron is None or not forms or plan.filled is not None or apron.thickness <= max(one.deep for one in forms):
+        return []
+    at = Formed(forms[0].board, apron.thickness, False)
+    return [_below(plan, at, forms, "apron")] if at.gap > practice_of(plan).lowered + DUST else []
+
+
+def _below(plan: Plan, one: Formed, forms: list[Formed], what: str) -> str:
+    alike = len({form.board.height for form in forms}) == 1
+    board = say("boards.board") if alike else name_of(one.board)
+    sizes = {"deep": one.deep, "height": one.board.height, "gap": one.gap}
+    return say(f"boards.below_{what}", board=board, **{key: thick(plan.tape, size) for key, size in sizes.items()})
+
+
+def _bank(plan: Plan, low: Formed | None, key: str) -> list[str]:
+    if low is None or not DUST < low.gap <= practice_of(plan).lowered + DUST:
+        return []
+    shown = plan.tape.show_limit
+    return [say(key, board=name_of(low.board), height=shown(low.board.height), gap=shown(low.gap))]

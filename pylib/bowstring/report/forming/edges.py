@@ -70,7 +70,7 @@ def report_edges(plan: Plan) -> EdgesPart | None:
         "footing_shown": _footing_shown(plan),
         "passes": [*passes_told(plan, marks), *ends_dug(plan), *dig_told(plan)],
         "dug_out": dug_out(plan, marks),
-        "off_line": told_off_line(plan, marks, dug=dug_out(plan, marks)),
+        "off_line": told_off_line(plan, marks),
         "taper": list(_taper(plan)),
         "standing": standing,
         "notes": [*in_the_way(plan, marks, ground), *_notes(plan, marks, tight)],

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from bowstring.layout.layout import Layout
 from bowstring.report.forming.edge_lines import off_shown
 from bowstring.report.forming.edge_marks import CENTER, INSIDE, OUTSIDE, STAKES, Marks
+from bowstring.report.forming.edge_stick import dug_out
 from bowstring.report.forming.hubs import Hubs, hubs_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.numbers import off_the_arc
@@ -75,11 +76,13 @@ def curve_notes(plan: Plan) -> list[str]:
     return _few(told_of_curve(plan, "forming.note.off_curve"))
 
 
-def told_off_line(plan: Plan, marks: Marks, *, dug: bool) -> list[str]:
-    """Return what is set otherwise from stakes off the arc; ``dug``: hubs are set from them before the dig."""
-    if not dug and _boards_follow(marks):
-        return [say("edges.got")] if off_line(plan.layout) else []
-    return [*(told_of_hubs(plan, hubs_of(plan, marks)) if dug else told_of_edges(plan, marks))]
+def told_off_line(plan: Plan, marks: Marks) -> list[str]:
+    """Return what is set otherwise from stakes off the arc: their hubs where the dig takes them, else both edges."""
+    if not off_line(plan.layout):
+        return []
+    if dug_out(plan, marks):
+        return [*told_of_hubs(plan, hubs_of(plan, marks))]
+    return [say("edges.got")] if _boards_follow(marks) else [*told_of_edges(plan, marks)]
 
 
 def _boards_follow(marks: Marks) -> bool:
