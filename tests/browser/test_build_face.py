@@ -56,6 +56,19 @@ def open_row(page: Page, name: str) -> None:
     wait_for(page, "computed")
 
 
+def keeps_within_every_screen(page: Page, name: str) -> None:
+    """The page behind a row that is open: nothing wider than a screen or cut off, accessible, and back to its row."""
+    for width, height in SIZES:
+        page.set_viewport_size({"width": width, "height": height})
+        page.wait_for_function("() => document.getAnimations().every((one) => one.playState !== 'running')")
+        assert page.evaluate(WIDER) == [], (name, width)
+        assert page.evaluate(OUTSIDE) == [], (name, width)
+    page.set_viewport_size({"width": 360, "height": 740})
+    hold_accessible(page, name)
+    page.locator("#build .back").click()
+    expect(page.locator(f"#build-{name}")).to_be_focused()
+
+
 def test_a_row_opens_its_page_and_back_leads_to_the_row(slab: Page) -> None:
     for name in PAGES:
         conclusion = slab.locator(f"#build-{name} b").first.inner_text()

@@ -5,8 +5,7 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import Page, expect
 
-from accessible import hold_accessible
-from browser.test_build_face import OUTSIDE, PAGES, SIZES, WIDER, open_row
+from browser.test_build_face import PAGES, keeps_within_every_screen, open_row
 from page_acting import choose, close_panel, look_at, reveal, type_in, wait_for
 
 
@@ -37,15 +36,7 @@ def test_every_page_says_it_and_keeps_within_every_screen(ended: Page) -> None:
     for name in PAGES:
         open_row(ended, name)
         expect(ended.locator("#build .page")).to_contain_text(said[name])
-        for width, height in SIZES:
-            ended.set_viewport_size({"width": width, "height": height})
-            ended.wait_for_function("() => document.getAnimations().every((one) => one.playState !== 'running')")
-            assert ended.evaluate(WIDER) == [], (name, width)
-            assert ended.evaluate(OUTSIDE) == [], (name, width)
-        ended.set_viewport_size({"width": 360, "height": 740})
-        hold_accessible(ended, name)
-        ended.locator("#build .back").click()
-        expect(ended.locator(f"#build-{name}")).to_be_focused()
+        keeps_within_every_screen(ended, name)
 
 
 def test_a_pad_has_no_such_ends_and_the_line_says_them(ended: Page) -> None:

@@ -5,8 +5,7 @@ from __future__ import annotations
 import pytest
 from playwright.sync_api import Page, expect
 
-from accessible import hold_accessible
-from browser.test_build_face import OUTSIDE, PAGES, SIZES, WIDER, open_row
+from browser.test_build_face import PAGES, keeps_within_every_screen, open_row
 from page_acting import choose, close_panel, look_at, reveal, type_in, wait_for
 
 ASKED = "[data-field='slab-sides'], [data-field='slab-both_ends']"
@@ -47,15 +46,7 @@ def test_sides_are_asked_for_only_where_the_slab_fills_its_curve(pad: Page) -> N
 def test_every_page_keeps_within_every_screen(pad: Page) -> None:
     for name in PAGES:
         open_row(pad, name)
-        for width, height in SIZES:
-            pad.set_viewport_size({"width": width, "height": height})
-            pad.wait_for_function("() => document.getAnimations().every((one) => one.playState !== 'running')")
-            assert pad.evaluate(WIDER) == [], (name, width)
-            assert pad.evaluate(OUTSIDE) == [], (name, width)
-        pad.set_viewport_size({"width": 360, "height": 740})
-        hold_accessible(pad, name)
-        pad.locator("#build .back").click()
-        expect(pad.locator(f"#build-{name}")).to_be_focused()
+        keeps_within_every_screen(pad, name)
 
 
 def test_a_building_at_its_back_is_drawn_over_the_measures_and_under_the_build(pad: Page) -> None:

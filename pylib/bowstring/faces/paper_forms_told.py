@@ -31,7 +31,7 @@ def told_of(answer: Answer, edges: EdgesPart, boards: BoardsPart | None, deep: D
     bank = " ".join(boards["bank"]) if boards else ""
     told.append(" ".join([_dig(answer, edges, deep), *edges["off_line"]]))
     if deep and deep["edge_dug"]:  # what holds it below the boards stands with its trench
-        told.append(f"{deep['edge_dug']} {bank} {deep['edge_past']}".replace("  ", " ").strip())
+        told.append(" ".join(text for text in (deep["edge_dug"], bank, deep["edge_past"]) if text))
         bank = ""
     banked = [bank] if bank else []
     if boards is None:

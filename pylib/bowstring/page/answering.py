@@ -6,7 +6,7 @@ from collections.abc import Generator, Mapping
 from time import monotonic
 
 from bowstring import Answer, BadJob, answering
-from bowstring.page.beside import for_layout
+from bowstring.page.beside import for_layout, is_read
 from bowstring.page.fields import field_of, unit_of
 from bowstring.page.labels import label_of
 from bowstring.page.shown import answering_here, shown_here
@@ -36,7 +36,7 @@ class LastAnswer:
         return self._answer
 
     def _read(self, answered: Answer, fields: Mapping[str, str]) -> Answer:
-        if not any(text and name.startswith("read-") for name, text in fields.items()):
+        if not is_read(fields):
             return answered
         from bowstring.page.waiting import waiting
 

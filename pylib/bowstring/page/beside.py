@@ -61,6 +61,11 @@ def marks_of(fields: Typed) -> tuple[str, ...]:
     return tuple(found)[:MOST_FORM_CARDS]
 
 
+def is_read(fields: Typed) -> bool:
+    """Tell whether anything of a reading is told, at once: where nothing is, nothing has to be looked at for it."""
+    return any(text and name.startswith("read-") for name, text in fields.items())
+
+
 def read_of(fields: Typed) -> list[dict[str, str]]:
     """Return the readings that are told, as a job has them."""
     rows = sorted({int(found["row"]) for name in fields if (found := READ_ROW.fullmatch(name))})

@@ -11,7 +11,7 @@ from bowstring.faces.question_lines import is_edge_open
 from bowstring.faces.questions import panel_of
 from bowstring.faces.slab_lines import is_side_open, side_asked
 from bowstring.page.answering import LastAnswer, label_at
-from bowstring.page.beside import marks_of
+from bowstring.page.beside import is_read, marks_of
 from bowstring.page.called import called
 from bowstring.page.fields import field_of
 from bowstring.page.labels import label_of
@@ -120,21 +120,17 @@ def _unit_first() -> Made:
 
 def _outs(answered: Answer, fields: Mapping[str, str]) -> int:
     """How many checks were read out; where nothing was read nothing is worked out for it."""
-    if answered["stops"] or not _is_read(fields):
+    if answered["stops"] or not is_read(fields):
         return 0
     return answered["read"]["outs"] + answered["far_checks"]["outs"]
 
 
 def _waiting(answered: Answer, fields: Mapping[str, str]) -> int:
     """How many checks were read that wait."""
-    if answered["stops"] or not _is_read(fields):
+    if answered["stops"] or not is_read(fields):
         return 0
     rows = (*answered["read"]["rows"], *answered["far_checks"]["read"])
     return sum(row["verdict"] == "waits" for row in rows)
-
-
-def _is_read(fields: Mapping[str, str]) -> bool:
-    return any(text and name.startswith("read-") for name, text in fields.items())
 
 
 def old_of(answered: Answer, fields: Mapping[str, str], last: LastAnswer) -> dict[int, list[str]]:
@@ -281,7 +277,7 @@ def _stakes(answered: Answer, asked: Asked, last: LastAnswer) -> Made:
 
 def _touched(answered: Answer, fields: Mapping[str, str], card: int) -> Made:
     """The checks that were read and touch what a card sets: once it is done, and wasn't, what was read there is old."""
-    if answered["stops"] or not _is_read(fields):
+    if answered["stops"] or not is_read(fields):
         return {}
     from bowstring.faces.passes import card_at
     from bowstring.page.waiting import read_at

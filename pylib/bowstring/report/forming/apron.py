@@ -6,13 +6,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from bowstring.forming.joints import DEPTH, ISOLATION
+from bowstring.forming.joints import DEPTH
 from bowstring.forming.partly import along
 from bowstring.report.forming.deepness import along_arc, deep_of
-from bowstring.report.forming.panels import NEAR_END, is_within, jointing_of
+from bowstring.report.forming.panels import NEAR_END, is_within, isolation_shown, jointing_of
 from bowstring.report.forming.plan import Plan, slab_of
 from bowstring.report.forming.pouring import Pouring
-from bowstring.report.forming.quantities import area_text, fine_tape, inch_tape, mark_up, thick, volume_text
+from bowstring.report.forming.quantities import area_text, inch_tape, mark_up, thick, volume_text
 from bowstring.words import say
 
 
@@ -150,7 +150,7 @@ def joints_told(plan: Plan, ends: Sequence[ApronEnd]) -> Iterator[str]:
         return
     inner = [end for end in ends if not end.outer]
     there = [end.joint for end in inner if end.joint]
-    gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
+    gap = isolation_shown(plan)
     if len(there) > 1:
         yield say("deep.joints_stand", first=there[0], last=there[1], gap=gap)
     elif there:
@@ -166,7 +166,7 @@ def joints_in_short(plan: Plan, ends: Sequence[ApronEnd]) -> list[str]:
     apron, inner = plan.said.slab.apron, [end for end in ends if not end.outer]
     if apron is None or not inner or any(not end.joint for end in inner):
         return [*joints_told(plan, ends)]
-    gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
+    gap = isolation_shown(plan)
     joints = ", ".join(str(end.joint) for end in inner)
     return [say("deep.joints_short", joints=joints, gap=gap, depth=apron_joint(plan))]
 

@@ -5,21 +5,20 @@ from __future__ import annotations
 from math import cos
 from typing import NamedTuple
 
-from bowstring.forming.joints import ISOLATION
 from bowstring.forming.pad import Pad
 from bowstring.forming.rest import of_pad
+from bowstring.report.forming.panels import isolation_shown
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pouring import poured_of
-from bowstring.report.forming.quantities import fine_tape, thick
+from bowstring.report.forming.quantities import thick
 from bowstring.report.forming.thick_edge import ThickEdge, along_of, at_building, thick_edge
 from bowstring.words import say
 
 
 class Strip(NamedTuple):
-    """A strip, metres: how thick, how long, how deep, ``None`` where nobody says; ``ends``: how long at each of its
+    """A strip, metres: how long, how deep, ``None`` where nobody says; ``ends``: how long at each of its
     ends it is ``edge`` deep, where a thick edge runs down the sides to the building, 0 where it is equally deep."""
 
-    gap: float
     chord: float
     deep: float | None
     ends: float = 0.0
@@ -31,7 +30,7 @@ def strip_at(plan: Plan) -> Strip | None:
     pad, edge, slab = plan.filled, thick_edge(plan), plan.said.slab.thickness
     if not isinstance(pad, Pad) or not pad.against:
         return None
-    strip = Strip(ISOLATION[plan.layout.job.tape.feet], pad.arc.chord, slab)
+    strip = Strip(pad.arc.chord, slab)
     if edge is None:
         return strip
     ends = pad.arc.chord / 2 if at_building(plan) else _ends(plan, pad, edge)
@@ -56,7 +55,7 @@ def strip_told(plan: Plan) -> dict[str, str]:
     strip = strip_at(plan)
     if strip is None:
         return {}
-    told = {"gap": fine_tape(plan.tape).show(strip.gap), "chord": plan.tape.show(strip.chord)}
+    told = {"gap": isolation_shown(plan), "chord": plan.tape.show(strip.chord)}
     if strip.deep is None:
         return {**told, "deep": say("pad.strip_full")}
     sizes = {"deep": thick(plan.tape, strip.deep), "edge": thick(plan.tape, strip.edge)}
@@ -70,7 +69,7 @@ def strip_signed(plan: Plan) -> str:
     strip = strip_at(plan)
     if strip is None:
         return ""
-    gap = fine_tape(plan.tape).show(strip.gap)
+    gap = isolation_shown(plan)
     if strip.deep is None:
         return gap
     sizes = {"gap": gap, "deep": thick(plan.tape, strip.deep), "edge": thick(plan.tape, strip.edge)}

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bowstring.forming.joints import ISOLATION
 from bowstring.job.terms import LINE_ENDS
 from bowstring.report.forming.ends import against, named, widths
-from bowstring.report.forming.panels import NEAR_END
+from bowstring.report.forming.panels import NEAR_END, isolation_shown
 from bowstring.report.forming.plan import Plan, is_wall
-from bowstring.report.forming.quantities import fine_tape, thick
+from bowstring.report.forming.quantities import thick
 from bowstring.report.forming.thick_edge import thick_edge
 from bowstring.report.forms.build_grades import TopPart
 from bowstring.words import say
@@ -26,11 +25,6 @@ def _deep_at(plan: Plan, end: str, length: float) -> str:
     return thick(plan.tape, apron.thickness if apron is not None and reaches else said.thickness)
 
 
-def gap_shown(plan: Plan) -> str:
-    """Return how thick the isolation strip is."""
-    return fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
-
-
 def joints_told(plan: Plan, length: float) -> Iterator[str]:
     """Yield the isolation joint at each end against concrete, and who says if anything ties it; ``length``: of the
     slab, as ``_deep_at`` wants it. Of a wall the drawing says it."""
@@ -40,7 +34,7 @@ def joints_told(plan: Plan, length: float) -> Iterator[str]:
         return
     for end in ends:
         deep = _deep_at(plan, end, length)
-        shown = {"end": named(plan, [end]), "gap": gap_shown(plan), "width": plan.tape.show(widths(plan)[end])}
+        shown = {"end": named(plan, [end]), "gap": isolation_shown(plan), "width": plan.tape.show(widths(plan)[end])}
         yield say("ends.joint", **shown, deep=deep) if deep else say("ends.joint_full", **shown)
     if ends:
         yield say("ends.dowels")
@@ -55,7 +49,7 @@ def buy_strip(plan: Plan, length: float) -> list[str]:
     pieces = say("boards.both", first=first, last=others[0]) if others else first
     if others == [first]:
         pieces = say("boards.so_many", count=2, length=first)
-    shown, deep = {"pieces": pieces, "gap": gap_shown(plan)}, _one_depth(plan, length)
+    shown, deep = {"pieces": pieces, "gap": isolation_shown(plan)}, _one_depth(plan, length)
     return [say("ends.buy", **shown, deep=deep) if deep else say("ends.buy_full", **shown)]
 
 
@@ -69,7 +63,7 @@ def strip_shown(plan: Plan, length: float) -> str:
     """Return the strip as it is signed off: how thick, and how deep where that is one depth; empty without one."""
     if is_wall(plan) or not against(plan):
         return ""
-    return "; ".join(text for text in (gap_shown(plan), _one_depth(plan, length)) if text)
+    return "; ".join(text for text in (isolation_shown(plan), _one_depth(plan, length)) if text)
 
 
 def tops_told(plan: Plan, tops: dict[str, tuple[str, str]]) -> list[str]:

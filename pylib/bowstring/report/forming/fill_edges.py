@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import degrees, floor
 
-from bowstring.forming.joints import ISOLATION, LEAST_CORNER
+from bowstring.forming.joints import LEAST_CORNER
 from bowstring.forming.pad import Filled, Pad
 from bowstring.report.forming.building_strip import strip_signed
 from bowstring.report.forming.edge_board import pull_told, straight_board_of
@@ -14,7 +14,7 @@ from bowstring.report.forming.edge_marks import OUTSIDE, SAME, STAKES, stands_be
 from bowstring.report.forming.edge_stick import passes_of
 from bowstring.report.forming.edges import more_of
 from bowstring.report.forming.fill_stand import bent_of, curve_gap_of, edge_curve, stand_curve, stand_straight
-from bowstring.report.forming.off_line import told_of_curve, told_of_hubs
+from bowstring.report.forming.off_line import off_line, told_of_curve, told_of_hubs
 from bowstring.report.forming.pad_edges import (
     length_of,
     opposite,
@@ -24,10 +24,10 @@ from bowstring.report.forming.pad_edges import (
     pad_rows,
     straight_line,
 )
+from bowstring.report.forming.panels import isolation_shown
 from bowstring.report.forming.pass_fill import hubs_of_fill
 from bowstring.report.forming.pins import held_lines
 from bowstring.report.forming.plan import Plan, line_ends
-from bowstring.report.forming.quantities import fine_tape
 from bowstring.report.forming.standing import report_standing
 from bowstring.report.forms.build import BuildRow
 from bowstring.report.forms.build_edges import EdgesPart, LineRow
@@ -84,7 +84,7 @@ def report_fill_edges(plan: Plan, filled: Filled) -> EdgesPart:
         "faces": [], "footing": None, "faces_sheet": [], "footing_shown": [],
         "passes": passes_of(plan, dug),
         "dug_out": dug,
-        "off_line": [*told_of_hubs(plan, hubs_of_fill(plan))] if dug else told_of_curve(plan),
+        "off_line": _off_line(plan, dug),
         "taper": [],
         "standing": standing,
         "notes": list(_notes(plan, filled)),
@@ -149,6 +149,13 @@ def _lines(plan: Plan, filled: Filled) -> Iterator[LineRow]:
         yield straight_line(plan, key, say(f"fill.line_{key}"), note, filled.arc.chord, runs, to_set=key == STRING)
 
 
+def _off_line(plan: Plan, dug: bool) -> list[str]:
+    """What is set otherwise from stakes off the arc: their hubs where the dig takes them, else the curve's edge."""
+    if not off_line(plan.layout):
+        return []
+    return [*told_of_hubs(plan, hubs_of_fill(plan))] if dug else told_of_curve(plan)
+
+
 def _along(plan: Plan, filled: Filled, key: str, off: float, note: str, yours: bool) -> LineRow:
     tape, arc, outward = plan.tape, filled.arc.concentric(off), plan.layout.job.outward
     return {
@@ -185,8 +192,7 @@ def _forms(plan: Plan, filled: Filled, lines: list[LineRow]) -> Iterator[str]:
         return  # its straight sides are told by themselves
     yield say("fill.form_string", chord=plan.tape.show(filled.arc.chord), **line_ends(plan))
     yield stand_straight(plan, filled)
-    gap = fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])
-    yield say("fill.form_against", gap=gap)
+    yield say("fill.form_against", gap=isolation_shown(plan))
 
 
 def _check(plan: Plan, filled: Filled) -> str:

@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from math import degrees, floor
 
 from bowstring.forming.grid import Grid, GridJoint, grid, longest_curved, rows_of, squarish
-from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, is_past
+from bowstring.forming.joints import DEPTH, LEAST_CORNER, is_past
 from bowstring.forming.pad import Filled, Pad
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.building_strip import strip_told
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.panels import THIN, limit_of
+from bowstring.report.forming.panels import THIN, isolation_shown, limit_of
 from bowstring.report.forming.plan import Plan, is_designed, line_ends
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
@@ -266,7 +266,7 @@ def _lines(plan: Plan, jointing: FillJointing, depth: float | None) -> list[str]
         deep = say("joints.deep", depth=mark_up(inch_tape(tape), depth), thickness=thick(tape, thickness))
     else:
         deep = say("joints.deep_wall" if thickness else "joints.deep_open")
-    gap = fine_tape(tape).show(ISOLATION[plan.layout.job.tape.feet])
+    gap = isolation_shown(plan)
     ratio, cut = f"{made.ratio:.2f}", [say("fill.shape_cut")] if made.square or made.along else []
     return [
         say("fill.square"),

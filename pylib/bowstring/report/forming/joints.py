@@ -5,13 +5,22 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import degrees, floor
 
-from bowstring.forming.joints import DEPTH, ISOLATION, LEAST_CORNER, NEAR_RATIO, RATIO, Panels, is_past
+from bowstring.forming.joints import DEPTH, LEAST_CORNER, NEAR_RATIO, RATIO, Panels, is_past
 from bowstring.forming.partly import turned
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.apron import ends_of, joints_told, missed
 from bowstring.report.forming.end_joints import joints_told as at_ends_told
 from bowstring.report.forming.formboard import form_of
-from bowstring.report.forming.panels import THICKNESS, THIN, Jointing, is_band, jointing_of, limit_of, longer_panels
+from bowstring.report.forming.panels import (
+    THICKNESS,
+    THIN,
+    Jointing,
+    is_band,
+    isolation_shown,
+    jointing_of,
+    limit_of,
+    longer_panels,
+)
 from bowstring.report.forming.plan import EDGE, WIDTH, Plan, is_designed, is_wall, slab_of
 from bowstring.report.forming.quantities import fine_tape, inch_tape, mark_up, most_of, thick
 from bowstring.report.forms.build import BuildRow
@@ -266,7 +275,7 @@ def deep_told(plan: Plan, depth: float | None) -> str:
 
 def isolation_told(plan: Plan) -> str:
     """Return where a joint keeps the slab off what stands beside it."""
-    return say("joints.isolation", gap=fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet]))
+    return say("joints.isolation", gap=isolation_shown(plan))
 
 
 def _corners(chosen: Panels) -> str:

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bowstring.forming.joints import NARROW, Panels, is_past, offered, panels, usual_most
+from bowstring.forming.joints import ISOLATION, NARROW, Panels, is_past, offered, panels, usual_most
 from bowstring.forming.partly import width_at
 from bowstring.forming.slab import Slab, Taper
 from bowstring.job.forming import MOST_PANELS
 from bowstring.report.forming.deepness import along_arc, deep_of
 from bowstring.report.forming.plan import Plan, slab_of
-from bowstring.report.forming.quantities import down_to
+from bowstring.report.forming.quantities import down_to, fine_tape
 
 THIN = 4 * 0.0254
 """Metres: whose longest panel is taken where no thickness is said; it is the least that walks have."""
@@ -130,3 +130,8 @@ def _offers(slab: Slab | Taper, most: float, limit: float, fixed: Sequence[float
     if fewer and fewer[0].outside <= limit * (1 + 1e-9):
         return first, fewer[0]
     return first, panels(slab, first.count + 1, fixed)
+
+
+def isolation_shown(plan: Plan) -> str:
+    """Return how thick the strip of an isolation joint is."""
+    return fine_tape(plan.tape).show(ISOLATION[plan.layout.job.tape.feet])

@@ -9,12 +9,12 @@ from bowstring.job.terms import LINE_ENDS
 from bowstring.report.forming.at_forms import edge_notes, edge_sizes
 from bowstring.report.forming.edge_board import board_of, pull_notes
 from bowstring.report.forming.edge_marks import INSIDE, OUTSIDE, marks_of
-from bowstring.report.forming.end_joints import gap_shown
 from bowstring.report.forming.ends import against, formed, named
 from bowstring.report.forming.formboard import practice_of
 from bowstring.report.forming.grade_said import Settled, settle
 from bowstring.report.forming.grade_told import climbed, drops
 from bowstring.report.forming.heights import size_of
+from bowstring.report.forming.panels import isolation_shown
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
 from bowstring.report.forming.plan import Plan
 from bowstring.report.forming.pour_reach import LAST_CALLS
@@ -191,7 +191,7 @@ def pour_card(plan: Plan, part: PourPart) -> CardRow:
         values.append(part["footing_order"])
     if part["bulkhead"]:
         notes.append(say("forming.note.bulkhead", joint=part["bulkhead"]["joint"]))
-    notes += [*end_note(plan, "strip_ends", gap=gap_shown(plan)), say("forming.note.burns")]
+    notes += [*end_note(plan, "strip_ends", gap=isolation_shown(plan)), say("forming.note.burns")]
     return pass_card("pour", say("forming.pour"), [*values, *against(plan)], numbers, None, notes, drawn)
 
 

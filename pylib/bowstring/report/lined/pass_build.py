@@ -11,13 +11,13 @@ from bowstring.job.terms import LINE_ENDS
 from bowstring.report.forming.at_forms import edge_notes, edge_sizes
 from bowstring.report.forming.edge_board import board_of, pull_notes
 from bowstring.report.forming.edge_marks import CENTER
-from bowstring.report.forming.end_joints import gap_shown
 from bowstring.report.forming.ends import against, formed
 from bowstring.report.forming.formboard import unknown_board
 from bowstring.report.forming.heights import elevation, size_of
 from bowstring.report.forming.joints import depth_of
 from bowstring.report.forming.levels import reading
 from bowstring.report.forming.measured import thin_told
+from bowstring.report.forming.panels import isolation_shown
 from bowstring.report.forming.pass_build import MOST_SPLICES, end_note, every_top, overrun_of, past_label
 from bowstring.report.forming.pass_card import Value, pass_card, right_of
 from bowstring.report.forming.pouring import conclusion_of
@@ -190,6 +190,6 @@ def pour_card(plan: LinePlan) -> CardRow:
             values.append(call)
             drawn.append((DRAWN[course.hand], DRAWN[course.hand], 2))
         notes += [unstarred(text) for text in [bulkhead_told(course, short=True)] if text]
-    notes += [*end_note(plan.plan, "strip_ends", gap=gap_shown(plan.plan)), say("forming.note.burns")]
+    notes += [*end_note(plan.plan, "strip_ends", gap=isolation_shown(plan.plan)), say("forming.note.burns")]
     values += against(plan.plan)
     return pass_card("pour", say("forming.pour"), values, numbers, None, notes, drawn)
