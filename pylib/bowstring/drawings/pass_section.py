@@ -167,7 +167,7 @@ def _sides(answer: Answer) -> tuple[str, str]:
 def _is_against(answer: Answer) -> bool:
     """Whether a building closes the slab across from its curve: no form, no stakes and no dig past it there."""
     edges = edges_of(answer)
-    return edges is not None and bool(edges["strip_shown"])
+    return edges is not None and _fills(answer) and bool(edges["strip_shown"])  # other slabs' strips are at their ends
 
 
 def _fills(answer: Answer) -> bool:

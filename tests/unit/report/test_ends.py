@@ -10,6 +10,7 @@ import pytest
 
 from bowstring import BadJob, answer, answering, read_link, write_link
 from bowstring.drawings.lined import lined_svg
+from bowstring.drawings.pass_section import pass_svg
 from bowstring.drawings.slab import slab_svg
 from bowstring.faces.paper_forms import forms_sides
 from bowstring.page.fields import fields_of_job, job_of_fields
@@ -288,3 +289,11 @@ def test_the_plan_shows_it_hatched_and_named() -> None:
     line, plain = (lined_svg(answer_to(one), id="x") for one in (meeting(LINE, "A", "B"), LINE))
     assert line.count("bd-soft") == plain.count("bd-soft") + 2
     assert line.count(">hatched: old concrete<") == 1 and "old concrete" not in plain
+
+
+def test_the_cards_cut_across_the_slab_shows_no_end() -> None:
+    """Its strip is at an end, not across from the curve, where a pad's building is."""
+    before, told = answer_to(BASED), answer_to(meeting(BASED, "A", "B"))
+    for what in ("dig", "base", "line", "stakes", "pour"):
+        one, other = (pass_svg(whole, cards(whole)[what], id="x") for whole in (before, told))
+        assert one == other, what
